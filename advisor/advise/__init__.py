@@ -1,0 +1,1 @@
+"""From a case to advice: world -> findings -> options -> ranking -> choice -> plan. Data flows one way."""

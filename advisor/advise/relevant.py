@@ -1,0 +1,84 @@
+"""Which keys the present advice can depend on at all: a sound, cheap sieve before any sweep.
+
+A key nothing reads cannot matter. What reads: joins, the conditions of finding rules, those of answers and
+vetoes whose problem or fix is there, the sizing of the options, and the grades.
+"""
+
+from collections.abc import Iterator
+from functools import lru_cache
+
+from advisor.advise.world import World
+from advisor.core.advice import Advice
+from advisor.core.model import Key, slot_of
+from advisor.knowledge.cards import Answer, Card, Veto
+from advisor.knowledge.facts import Measure, Trait
+from advisor.rulebase.base import RuleBase
+
+RoleSlot = tuple[str, str]  # "" stands for any
+
+
+def may_matter(base: RuleBase, world: World, advice: Advice, key: Key) -> bool:
+    """Whether anything that decides or sizes the present advice reads `key`, or what is worked out from it."""
+    return bool(fed_by(world, key) & readable(base, world, advice))
+
+
+def fed_by(world: World, key: Key) -> frozenset[Key]:
+    """`key` and every key whose value is taken or worked out from it."""
+    garment, found, grew = world.garment, {key}, True
+    while grew:
+        more = {k for k, start in garment.measures.items() if start in found and k not in world.given}
+        more |= {k for k, ways in garment.reckoned.items() if any(t.key in found for way in ways for t in way)}
+        more |= {other for k, other in garment.compared.items() if k in found}
+        more |= {k for k, entry in garment.by_word.items() if entry.state in found}
+        grew = not more <= found
+        found |= more
+    return frozenset(found)
+
+
+def readable(base: RuleBase, world: World, advice: Advice) -> frozenset[Key]:
+    """The keys something in the present advice reads."""
+    problems = {finding.problem for finding in (*advice.findings, *advice.remains)}
+    fixes = {option.fix for option in advice.options}
+    wanted: set[RoleSlot] = set()
+    for card in base.rules.values():
+        if isinstance(card, Answer) and card.problem not in problems:
+            continue
+        if isinstance(card, Veto) and card.fix and card.fix not in fixes:
+            continue
+        wanted |= slots_read(card)
+    wanted |= {(entry.role, entry.slot) for entry in (*base.grades.shape.shift, *base.grades.shape.cap)}
+    keys = set(advice.reads)
+    for join in world.garment.joins:
+        keys |= {join[0].a, join[0].b, *(key for key, _ in join[0].when)}
+    for key in (*world.model.measures, *world.model.states):
+        role, slot = world.model.places[key.partition(".")[0]].role, slot_of(key)
+        if {(role, slot), ("", slot), (role, ""), ("", "")} & wanted:
+            keys.add(key)
+    return frozenset(keys)
+
+
+@lru_cache(maxsize=2048)
+def slots_read(card: Card) -> frozenset[RoleSlot]:
+    """The (role, slot) pairs the conditions of a card read; "" where a pattern leaves it open."""
+    return frozenset(
+        (_literal(pattern, "role"), _literal(pattern, "slot"))
+        for condition in card.conditions()
+        for pattern in patterns(condition.element)
+        if isinstance(pattern, Measure | Trait)
+    )
+
+
+def patterns(element: object) -> Iterator[object]:
+    """The fact patterns inside a condition, however nested."""
+    if isinstance(element, Measure | Trait):
+        yield element
+    elif isinstance(element, tuple | list):
+        for part in element:
+            yield from patterns(part)
+    elif isinstance(getattr(element, "args", None), tuple):
+        yield from patterns(element.args)  # type: ignore[attr-defined]
+
+
+def _literal(pattern: Measure | Trait, slot: str) -> str:
+    value = pattern.get(slot, "")
+    return value if isinstance(value, str) else ""

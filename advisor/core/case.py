@@ -1,0 +1,84 @@
+"""A case: one garment, what was answered about it, what was chosen, and what limits the work.
+
+Absent from `answers`: not yet asked. `Unknown`: asked, and she cannot say. The engine sees neither.
+"""
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from fractions import Fraction
+from typing import Literal
+
+from advisor.core.model import Key, Value
+
+How = Literal["pinned", "measured", "told"]
+TapeName = Literal["in", "cm"]
+FindingId = str  # "problem@place", never with an amount, so a choice survives a new measure
+FixId = str
+
+
+@dataclass(frozen=True)
+class Known:
+    """An answer: the value (mm or a word), how it is known, when (ISO date and time), and what was said.
+
+    `told` keeps the answer as given where the value was worked out from it (a pinch, for one).
+    """
+
+    value: Value
+    how: How = "told"
+    at: str = ""
+    told: str = ""
+
+
+@dataclass(frozen=True)
+class Unknown:
+    """Asked, and she cannot say."""
+
+    at: str = ""
+
+
+Answer = Known | Unknown
+
+
+@dataclass(frozen=True)
+class Choice:
+    """The fix taken for a finding; `reason` is hers when she overruled the first in rank."""
+
+    fix: FixId
+    reason: str = ""
+
+
+@dataclass(frozen=True)
+class Limits:
+    """What the person will not go past. Weights are how much each axis counts in the ranking (0 to 3).
+
+    `hardest` is the highest difficulty she takes on (1-5), `weakest` the least durability (1-5).
+    """
+
+    hardest: int = 5
+    weakest: int = 1
+    weigh_difficulty: Fraction = Fraction(1)
+    weigh_durability: Fraction = Fraction(1)
+    weigh_visibility: Fraction = Fraction(1, 2)
+
+
+@dataclass(frozen=True)
+class Entry:
+    """One line of the case's log: when, and what was done, in plain words."""
+
+    at: str
+    what: str
+
+
+@dataclass(frozen=True)
+class Case:
+    """One garment's case, as saved. `garment` names a file of rules/garments without its ending."""
+
+    garment: str
+    title: str
+    tape: TapeName = "in"
+    version: int = 1
+    story: str = ""
+    answers: Mapping[Key, Answer] = field(default_factory=dict)
+    choices: Mapping[FindingId, Choice] = field(default_factory=dict)
+    limits: Limits = Limits()
+    log: tuple[Entry, ...] = ()

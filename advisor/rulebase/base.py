@@ -1,0 +1,69 @@
+"""The whole rule base in memory: cards, garments, sources, and one engine built from the cards."""
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from functools import lru_cache
+from pathlib import Path
+
+from advisor.core.model import Key
+from advisor.core.question import Question
+from advisor.engine import Engine
+from advisor.errors import UsageError, nearest
+from advisor.knowledge.cards import Card
+from advisor.knowledge.facts import FACTS
+from advisor.knowledge.fix import Fix
+from advisor.rulebase.garment import Garment, read_garment, read_roles
+from advisor.rulebase.grades import GradeBook, read_grades
+from advisor.rulebase.load import load_cards
+from advisor.rulebase.locate import rules_folder
+from advisor.rulebase.sources import Source, read_sources
+from advisor.rulebase.specs import spec_of
+
+
+@dataclass(frozen=True, eq=False)
+class RuleBase:
+    """Everything the advisor knows. `files` gives the file of each card by id."""
+
+    folder: Path
+    rules: Mapping[str, Card]
+    fixes: Mapping[str, Fix]
+    files: Mapping[str, Path]
+    garments: Mapping[str, Garment]
+    sources: Mapping[str, Source]
+    grades: GradeBook
+    engine: Engine
+
+    def garment(self, id: str) -> Garment:
+        """A garment type by id. UsageError names the nearest."""
+        if id not in self.garments:
+            raise UsageError(f"no garment '{id}'", hint=nearest(id, self.garments))
+        return self.garments[id]
+
+    def questions(self) -> dict[str, Mapping[Key, Question]]:
+        """The questions of every garment, by garment id: what a case file is checked against."""
+        return {id: garment.questions for id, garment in self.garments.items()}
+
+
+def read_base(folder: Path, order: tuple[str, ...] | None = None) -> RuleBase:
+    """The rule base of `folder`. `order` lists rule ids in the order the engine gets them (for tests)."""
+    loaded = load_cards(folder)
+    roles = read_roles(folder / "roles")
+    garments = {path.stem: read_garment(path, roles) for path in sorted((folder / "garments").glob("*.toml"))}
+    ids = order if order is not None else tuple(loaded.rules)
+    engine = Engine([spec_of(id, loaded.rules[id]) for id in ids], FACTS)
+    return RuleBase(
+        folder=folder,
+        rules=loaded.rules,
+        fixes=loaded.fixes,
+        files=loaded.files,
+        garments=garments,
+        sources=read_sources(folder / "sources.toml"),
+        grades=read_grades(folder / "grades.toml"),
+        engine=engine,
+    )
+
+
+@lru_cache(maxsize=1)
+def the_base() -> RuleBase:
+    """The rule base that came with the program, read once."""
+    return read_base(rules_folder())
