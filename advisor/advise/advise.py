@@ -117,7 +117,17 @@ class _Advising:
             f"finding {problem.id} {words}", "rule", words, self._premises(firing), card.source
         )
         amount = problem.mm if problem.mm else None
-        return Finding(problem.id, problem.name, problem.place, _stage(problem), amount, words, node, card.source)
+        return Finding(
+            id=problem.id,
+            problem=problem.name,
+            title=card.title,
+            place=problem.place,
+            stage=_stage(problem),
+            amount=amount,
+            words=words,
+            node=node,
+            source=card.source,
+        )
 
     def _say(self, card: Card, firing: Firing) -> str:
         bound = dict(firing.bindings)

@@ -78,6 +78,7 @@ class Finding:
 
     id: FindingId
     problem: str
+    title: str
     place: str
     stage: Stage
     amount: Mm | None

@@ -1,0 +1,1 @@
+"""`advisor rules check`: the rule base looked over as a whole."""

@@ -1,0 +1,105 @@
+"""Which question comes next: one that can still change the advice, in the order one meets things.
+
+Deciding questions can change which fixes there are, their order, cautions or steps. Sizing questions come
+after the choice and can change only the numbers of the plan. All others are not asked.
+"""
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from advisor.advise.follow import follow
+from advisor.advise.relevant import may_matter
+from advisor.advise.sweep import grid, outcome, signature
+from advisor.advise.world import world_of
+from advisor.core.advice import Advice
+from advisor.core.case import Case
+from advisor.core.question import Question
+from advisor.lengths import TAPES
+from advisor.rulebase.base import RuleBase
+
+
+@dataclass(frozen=True)
+class Due:
+    """A question that is due, and whether it decides between fixes or only sizes the plan."""
+
+    question: Question
+    decides: bool
+
+
+def next_question(base: RuleBase, case: Case, skip: frozenset[str] = frozenset()) -> Due | None:
+    """The next question worth asking; None if no single answer could change anything.
+
+    `skip` holds keys put off for now.
+    """
+    for question in _open_questions(base, case, skip):
+        if decides(base, case, question):
+            return Due(question, True)
+    for question in _open_questions(base, case, skip):
+        if sizes(base, case, question):
+            return Due(question, False)
+    return None
+
+
+def deciding(base: RuleBase, case: Case) -> tuple[Question, ...]:
+    """All questions that could still change the advice, were each the only one answered."""
+    return tuple(q for q in _open_questions(base, case, frozenset()) if decides(base, case, q))
+
+
+def _open_questions(base: RuleBase, case: Case, skip: frozenset[str]) -> Iterator[Question]:
+    for key, question in base.garment(case.garment).questions.items():
+        if key not in case.answers and key not in skip:
+            yield question
+
+
+def decides(base: RuleBase, case: Case, question: Question) -> bool:
+    """Whether some answer gives advice with another signature than stands now."""
+    world = world_of(case, base.garment(case.garment))
+    followed = follow(base, world, case.choices, case.limits)
+    if not may_matter(base, world, followed.advice, question.key):
+        return False
+    now = signature(followed, world)
+    return any(
+        outcome(base, case, {question.key: value})[1] != now for value in grid(question, TAPES[case.tape])
+    )
+
+
+def sizes(base: RuleBase, case: Case, question: Question) -> bool:
+    """Whether some answer gives the plan other numbers than it has now."""
+    world = world_of(case, base.garment(case.garment))
+    followed = follow(base, world, case.choices, case.limits)
+    if not may_matter(base, world, followed.advice, question.key):
+        return False
+    now = numbers(followed.advice)
+    return any(
+        numbers(outcome(base, case, {question.key: value})[0].advice) != now
+        for value in grid(question, TAPES[case.tape])
+    )
+
+
+def numbers(advice: Advice) -> tuple[object, ...]:
+    """Every number of the chosen options' work."""
+    return tuple(
+        (option.id, op.id, name, figure.value)
+        for option in advice.chosen()
+        for op in option.work.ops
+        for name, figure in sorted(op.figures.items())
+    ) + tuple((option.id, name, figure.value) for option in advice.chosen() for name, figure in sorted(option.work.figures.items()))
+
+
+def why_asked(base: RuleBase, case: Case, question: Question) -> tuple[str, ...]:
+    """What hangs on the answer, in words: per kind of answer, what it would bring or rule out."""
+    world = world_of(case, base.garment(case.garment))
+    now = _standing(follow(base, world, case.choices, case.limits).advice)
+    lines: list[str] = []
+    for value in grid(question, TAPES[case.tape]):
+        then = _standing(outcome(base, case, {question.key: value})[0].advice)
+        for line in [*(f"brings in: {t}" for t in sorted(then - now)), *(f"rules out: {t}" for t in sorted(now - then))]:
+            if line not in lines:
+                lines.append(line)
+    return tuple(lines)
+
+
+def _standing(advice: Advice) -> set[str]:
+    fixes = {option.title[:1].lower() + option.title[1:] for option in advice.options if option.open}
+    return fixes | {f"the finding: {finding.title[:1].lower()}{finding.title[1:]}" for finding in advice.findings}
+

@@ -1,0 +1,49 @@
+"""Numbers for findings and letters for options, so that a person can point at one without an id.
+
+Finding 2, its third option: `2c`. The order is that of the advice, so a label means the same on every screen.
+"""
+
+from string import ascii_lowercase
+
+from advisor.core.advice import Advice
+from advisor.core.work import Finding, Option
+from advisor.errors import UsageError, nearest
+
+
+def finding_label(advice: Advice, finding: Finding) -> str:
+    """"1" for the first finding, and so on."""
+    return str([f.id for f in advice.findings].index(finding.id) + 1)
+
+
+def option_label(advice: Advice, option: Option) -> str:
+    """"1a" for the first option of the first finding."""
+    finding = next(f for f in advice.findings if f.id == option.finding)
+    options = [o.id for o in advice.options_for(finding.id)]
+    return finding_label(advice, finding) + letter(options.index(option.id))
+
+
+def letter(index: int) -> str:
+    """a to z, then aa, ab and so on."""
+    head, tail = divmod(index, len(ascii_lowercase))
+    return (letter(head - 1) if head else "") + ascii_lowercase[tail]
+
+
+def pointed_at(advice: Advice, word: str) -> Finding | Option:
+    """The finding or option meant by a label, a title or an id. UsageError names the labels there are."""
+    wanted = word.strip().casefold()
+    names: dict[str, Finding | Option] = {}
+    for finding in advice.findings:
+        for option in advice.options_for(finding.id):
+            names.setdefault(option.title.casefold(), option)
+            names[option.id.casefold()] = option
+            names[option_label(advice, option)] = option
+        names.setdefault(finding.title.casefold(), finding)
+        names[finding.id.casefold()] = finding
+        names[finding_label(advice, finding)] = finding
+    if wanted in names:
+        return names[wanted]
+    labels = [name for name in names if name[:1].isdigit()]
+    raise UsageError(
+        f"nothing here is called '{word}'",
+        hint=nearest(wanted, [n for n in names if "@" not in n]) if labels else "nothing was found wrong yet",
+    )

@@ -1,0 +1,117 @@
+"""The plan as lines: what it comes to, what to buy, the steps in order, what cannot be undone, what remains."""
+
+from advisor.core.advice import Plan, Step
+from advisor.core.case import Case
+from advisor.core.stages import STAGE_WORDS
+from advisor.core.work import Option
+from advisor.report.advice import minutes, teller_of
+from advisor.report.lines import bullets, heading, para
+from advisor.rulebase.base import RuleBase
+from advisor.words import Teller
+
+CAUTIONS_AT_ONCE = 3
+
+
+def plan_lines(base: RuleBase, case: Case, plan: Plan) -> list[str]:
+    """The whole plan."""
+    teller = teller_of(base, case)
+    lines = [case.title, *para(base.garment(case.garment).title)]
+    if not plan.advice.findings:
+        return [*lines, "", "Nothing is wrong, as far as it has been told: there is nothing to plan."]
+    lines += decided_lines(plan)
+    if plan.steps:
+        lines += total_lines(base, plan)
+        lines += caution_lines(plan)
+        if plan.materials:
+            lines += heading("Have at hand")
+            lines += bullets(need.what + (f": {need.amount}" if need.amount else "") for need in plan.materials)
+        lines += step_lines(teller, plan)
+    lines += left_lines(plan)
+    return lines
+
+
+def decided_lines(plan: Plan) -> list[str]:
+    """What each finding gets."""
+    lines = heading("What is done about what")
+    chosen = {option.finding: option for option in plan.advice.chosen()}
+    for finding in plan.advice.findings:
+        option = chosen.get(finding.id)
+        lines += para(finding.words, 2, "- ")
+        if option is None:
+            lines += para("Nothing can be done about it here.", 4)
+        else:
+            mark = " (suggested; nothing was chosen)" if finding.id in plan.suggested else ""
+            lines += para(f"{option.title}{mark}", 4, "> ")
+    return lines
+
+
+def total_lines(base: RuleBase, plan: Plan) -> list[str]:
+    """The plan's figures with what the grades mean."""
+    totals, grades = plan.totals, base.grades
+    lines = heading("What it comes to")
+    lines += para(f"Time: {minutes(totals.minutes.least, totals.minutes.most)}, likely {totals.minutes.likely} minutes.")
+    lines += para(f"Hardest part: {totals.difficulty} of 5, {grades.meaning('difficulty', totals.difficulty)}.")
+    lines += para(f"Weakest part lasts: {totals.durability} of 5, {grades.meaning('durability', totals.durability)}.")
+    lines += para(f"Shows most: {totals.visibility} of 5, {grades.meaning('visibility', totals.visibility)}.")
+    if totals.irreversible:
+        lines += para(f"Steps that cannot be undone: {totals.irreversible}. They are marked.")
+    return lines
+
+
+def cautions(options: tuple[Option, ...]) -> list[str]:
+    """The cautions of the options, each once, in their order."""
+    return list(dict.fromkeys(caution for option in options for caution in option.cautions))
+
+
+def caution_lines(plan: Plan) -> list[str]:
+    """At most three cautions at the head; the others stand with their steps' options."""
+    found = cautions(plan.advice.chosen())
+    if not found:
+        return []
+    lines = heading("Mind")
+    lines += bullets(found[:CAUTIONS_AT_ONCE])
+    if len(found) > CAUTIONS_AT_ONCE:
+        lines += para("And, when you come to it:", 2)
+        lines += bullets(found[CAUTIONS_AT_ONCE:], 4)
+    return lines
+
+
+def step_lines(teller: Teller, plan: Plan) -> list[str]:
+    """The steps, numbered, under the stages of work."""
+    lines: list[str] = []
+    stage = ""
+    for number, step in enumerate(plan.steps, 1):
+        if step.op.stage != stage:
+            stage = step.op.stage
+            lines += heading(STAGE_WORDS[step.op.stage].capitalize())
+        lines += one_step(teller, step, number)
+    return lines
+
+
+def one_step(teller: Teller, step: Step, number: int) -> list[str]:
+    """One step: the instruction with its numbers, what to check first, whether to try on."""
+    op = step.op
+    lines: list[str] = []
+    if not op.reversible:
+        lines += para(f"CANNOT BE UNDONE. Before it, make sure that {op.check_before}.", 4)
+    lines += para(f"{instruction(teller, step)} ({op.minutes.likely} min)", 0, f"{number:>2}. ")
+    if op.try_on:
+        lines += para("Try on before you go further.", 4)
+    return lines
+
+
+def instruction(teller: Teller, step: Step) -> str:
+    """What to do, with the figures filled in."""
+    return teller.say(step.op.says, step.op.figures)
+
+
+def left_lines(plan: Plan) -> list[str]:
+    """What the plan leaves: by choice, or because it cannot close it."""
+    if not plan.remains:
+        return ["", "Worked through on paper, nothing is left open."] if plan.steps else []
+    lines = heading("What is left")
+    by_choice = {o.finding for o in plan.advice.chosen() if not o.closes}
+    lines += bullets(
+        finding.words + (" Left so by choice." if finding.id in by_choice else "") for finding in plan.remains
+    )
+    return lines
