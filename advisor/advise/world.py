@@ -6,7 +6,7 @@ from types import MappingProxyType
 
 from advisor.core.case import Case, Known, Unknown
 from advisor.core.model import Join, Key, Mm, Model, Value
-from advisor.errors import CaseError
+from advisor.errors import CaseError, nearest
 from advisor.lengths import TAPES, Tape
 from advisor.rulebase.garment import Garment, Term
 
@@ -46,7 +46,8 @@ def world_of(case: Case, garment: Garment, suppose: Mapping[Key, Value] | None =
     given.update(suppose or {})
     for key in given:
         if key not in garment.questions:
-            raise CaseError(f"the garment has no '{key}'", where=case.title, hint="see `advisor questions`")
+            raise CaseError(f"the garment has no '{key}'", where=case.title, hint=nearest(key, garment.questions))
+    given = {key: value for key, value in given.items() if meant(garment, key, given)}
     tape = TAPES[case.tape]
     measures, states = _measures(garment, given), _states(garment, given)
     for key, entry in garment.by_word.items():
@@ -69,6 +70,14 @@ def world_of(case: Case, garment: Garment, suppose: Mapping[Key, Value] | None =
         unknown=frozenset(unknown),
         reckoned=MappingProxyType(reckoned),
     )
+
+
+def meant(garment: Garment, key: Key, given: Mapping[Key, Value]) -> bool:
+    """Whether an answer to `key` means anything: what it comes after was not answered otherwise.
+
+    How far a seam is too low means nothing once she has said that it sits right.
+    """
+    return all(given.get(gate, words[0]) in words for gate, words in garment.questions[key].after)
 
 
 def _with_slack(join: Join, slack: Mm | None, tape: Tape) -> Join:

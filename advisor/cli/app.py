@@ -56,7 +56,7 @@ def advisor(ctx: click.Context) -> None:
 def main() -> None:
     """Run the command line; never returns."""
     try:
-        advisor.main(standalone_mode=False)
+        advisor.main(prog_name="advisor", standalone_mode=False)
         code = 0
     except click.exceptions.Exit as done:
         code = done.exit_code

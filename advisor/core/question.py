@@ -19,6 +19,8 @@ class Question:
     goes, which she may give as the depth of a fold at one place or at each of two), "word" (one of `words`,
     which maps each word to its meaning).
     `neutral` is what the world holds while nothing is known: a length, a word, or another key whose value it takes.
+    `after`: it means something only while each of these keys has one of these words; until then it is not asked.
+    `evidence`: a reckoned measure may rest on it only where it was given.
     `how` is how such an answer is usually known. `rank` orders the questions as one meets them with the garment
     in hand; `seconds` is how long one takes to answer. `alone` says how to do it without a second person.
     """
@@ -37,3 +39,4 @@ class Question:
     rank: int = 50
     seconds: int = 20
     evidence: bool = False
+    after: tuple[tuple[Key, tuple[str, ...]], ...] = ()

@@ -10,9 +10,10 @@ from dataclasses import dataclass
 from advisor.advise.follow import follow
 from advisor.advise.relevant import may_matter
 from advisor.advise.sweep import grid, outcome, signature
-from advisor.advise.world import world_of
+from advisor.advise.world import World, world_of
 from advisor.core.advice import Advice
-from advisor.core.case import Case
+from advisor.core.case import Case, Known
+from advisor.core.model import Key, Value
 from advisor.core.question import Question
 from advisor.lengths import TAPES
 from advisor.rulebase.base import RuleBase
@@ -47,20 +48,40 @@ def deciding(base: RuleBase, case: Case) -> tuple[Question, ...]:
 
 def _open_questions(base: RuleBase, case: Case, skip: frozenset[str]) -> Iterator[Question]:
     for key, question in base.garment(case.garment).questions.items():
-        if key not in case.answers and key not in skip:
+        if key not in case.answers and key not in skip and _asked_now(case, question):
             yield question
 
 
+def _asked_now(case: Case, question: Question) -> bool:
+    """Whether what the question comes after is settled in its favor, or cannot be said."""
+    for gate, words in question.after:
+        answer = case.answers.get(gate)
+        if answer is None or (isinstance(answer, Known) and answer.value not in words):
+            return False
+    return True
+
+
 def decides(base: RuleBase, case: Case, question: Question) -> bool:
-    """Whether some answer gives advice with another signature than stands now."""
+    """Whether some answer, or some answer to what is asked after it, gives another signature than stands now."""
     world = world_of(case, base.garment(case.garment))
     followed = follow(base, world, case.choices, case.limits)
-    if not may_matter(base, world, followed.advice, question.key):
-        return False
     now = signature(followed, world)
     return any(
-        outcome(base, case, {question.key: value})[1] != now for value in grid(question, TAPES[case.tape])
+        outcome(base, case, suppose)[1] != now for suppose in _supposings(base, case, world, followed.advice, question)
     )
+
+
+def _supposings(
+    base: RuleBase, case: Case, world: World, advice: Advice, question: Question
+) -> Iterator[dict[Key, Value]]:
+    """Every answer to try: the question's own, and those to the questions that come after it."""
+    tape = TAPES[case.tape]
+    if may_matter(base, world, advice, question.key):
+        yield from ({question.key: value} for value in grid(question, tape))
+    for other in base.garment(case.garment).questions.values():
+        for gate, words in other.after:
+            if gate == question.key and may_matter(base, world, advice, other.key):
+                yield from ({gate: word, other.key: value} for word in words for value in grid(other, tape))
 
 
 def sizes(base: RuleBase, case: Case, question: Question) -> bool:

@@ -84,7 +84,7 @@ def near_with(words: str, *added: SlotFact) -> Near:
     return Near(words, adding=added)
 
 
-@dataclass(frozen=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True, eq=False)
 class Card:
     """What every rule card says.
 
@@ -107,7 +107,7 @@ class Card:
         return self.when
 
 
-@dataclass(frozen=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True, eq=False)
 class Find(Card):
     """Something is wrong at the bound `place` (of the bound `role`). `amount` reckons its mm from bound names."""
 
@@ -116,7 +116,7 @@ class Find(Card):
     amount: Callable[..., Mm] | None = None
 
 
-@dataclass(frozen=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True, eq=False)
 class Answer(Card):
     """`fix` answers `problem` (at a place of `role`, if given), as long as the conditions hold.
 
@@ -137,7 +137,7 @@ class Answer(Card):
         return (given("the problem is there", pattern), *self.when)
 
 
-@dataclass(frozen=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True, eq=False)
 class Veto(Card):
     """`fix` is ruled out for the problem it was offered for. `fix` "" speaks of every fix offered.
 

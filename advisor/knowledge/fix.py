@@ -11,7 +11,7 @@ from advisor.core.work import Op, Work
 from advisor.knowledge.view import Trouble, View
 
 
-@dataclass(frozen=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True, eq=False)
 class Fix:
     """One way to put something right.
 

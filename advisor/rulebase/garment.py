@@ -32,6 +32,7 @@ class SlotShape(Shape):
     rank: int = 50
     seconds: int = 20
     evidence: bool = False
+    after: dict[str, list[str]] = {}
 
 
 class StateShape(Shape):
@@ -169,6 +170,7 @@ class _Builder:
     def build(self) -> Garment:
         places = {name: self._place(name, place) for name, place in self.shape.places.items()}
         self._neutrals()
+        self._gates()
         shape = self.shape
         return Garment(
             id=self.id,
@@ -213,6 +215,16 @@ class _Builder:
             self.measures[f"{name}.{slot}"] = _start(measure.start, name)
             self.names[f"{name}.{slot}"] = f"{place.words}, {measure.meaning}"
         return Place(name, place.role, place.words)
+
+    def _gates(self) -> None:
+        for key, question in self.questions.items():
+            for gate, words in question.after:
+                known = self.questions[gate].words if gate in self.questions else {}
+                for word in words:
+                    if word not in known:
+                        raise KnowledgeError(
+                            f"asked after '{gate}' is '{word}', which it never is", where=key, hint=nearest(word, known)
+                        )
 
     def _neutrals(self) -> None:
         for key, value in self.shape.neutral.items():
@@ -288,4 +300,5 @@ def _question(key: Key, slot: SlotShape, place: str) -> Question:
         rank=slot.rank,
         seconds=slot.seconds,
         evidence=slot.evidence or slot.kind == "pinch",
+        after=tuple((f"{key.partition('.')[0]}.{gate}", tuple(words)) for gate, words in sorted(slot.after.items())),
     )

@@ -1,0 +1,58 @@
+"""Beginning a case line by line, or going on with one that is there."""
+
+from collections.abc import Callable
+from pathlib import Path
+
+from advisor.casefile import new_case
+from advisor.errors import AdvisorError, UsageError, nearest
+from advisor.ground import new_path, user_folders
+from advisor.interview.session import Session
+from advisor.lengths import TAPES
+from advisor.rulebase.base import RuleBase
+
+TAPE_WORDS = {"in": "inches", "cm": "centimeters"}
+
+
+def cases_folder() -> Path:
+    """Where cases begun without a file name are kept."""
+    return user_folders().data / "cases"
+
+
+def begin(base: RuleBase, path: Path | None, read: Callable[[], str], write: Callable[[str], None]) -> Session:
+    """The session for `path`: opened if the file is there, else begun by asking title, garment and tape."""
+    if path is not None and path.exists():
+        return Session.open(base, path)
+    write("A new case. What shall it be called?")
+    title = read().strip() or "A garment without a name"
+    garment = _pick({id: g.title for id, g in sorted(base.garments.items())}, "Which garment is it?", read, write)
+    tape = _pick({name: TAPE_WORDS[name] for name in TAPES}, "Which tape do you use?", read, write)
+    if path is None:
+        path = new_path(cases_folder(), title, ".toml")
+        write(f"It is kept in {path}.")
+    session = Session(base, path, new_case(title, garment, tape))
+    session.save()
+    return session
+
+
+def _pick(choices: dict[str, str], ask: str, read: Callable[[], str], write: Callable[[str], None]) -> str:
+    """One of `choices` by number or name; a single one is taken without asking."""
+    names = list(choices)
+    if len(names) == 1:
+        return names[0]
+    write(ask)
+    for number, name in enumerate(names, 1):
+        write(f"  {number} {choices[name]}")
+    while True:
+        text = read().strip()
+        try:
+            return _picked(names, text)
+        except AdvisorError as fault:
+            write(str(fault))
+
+
+def _picked(names: list[str], text: str) -> str:
+    if text.isdecimal() and 1 <= int(text) <= len(names):
+        return names[int(text) - 1]
+    if text in names:
+        return text
+    raise UsageError(f"'{text}' is not one of them", hint=nearest(text, names))

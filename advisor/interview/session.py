@@ -1,0 +1,114 @@
+"""One sitting with one case: every answer and choice is saved at once, and can be taken back."""
+
+from collections.abc import Callable
+from dataclasses import dataclass, field
+from datetime import datetime
+from pathlib import Path
+
+from advisor.advise.follow import Followed, follow
+from advisor.advise.plan import make_plan
+from advisor.advise.world import World, world_of
+from advisor.casefile import Opened, answered, chosen, read_case, write_case
+from advisor.core.advice import Plan
+from advisor.core.case import Answer, Case, Choice, FindingId
+from advisor.core.model import Key
+from advisor.core.question import Question
+from advisor.interview.agenda import Due, next_question
+from advisor.lengths import TAPES
+from advisor.rulebase.base import RuleBase
+from advisor.words import Teller
+
+
+def now() -> str:
+    """Date and time, ISO, to the second."""
+    return datetime.now().isoformat(timespec="seconds")
+
+
+@dataclass
+class Session:
+    """A case in hand. `put_off`: questions left for later in this sitting. `past`: earlier states, for undoing."""
+
+    base: RuleBase
+    path: Path
+    case: Case
+    opened: Opened | None = None
+    clock: Callable[[], str] = now
+    put_off: set[Key] = field(default_factory=set)
+    past: list[tuple[str, Case]] = field(default_factory=list)
+
+    @classmethod
+    def open(cls, base: RuleBase, path: Path, clock: Callable[[], str] = now) -> "Session":
+        """The case in `path`. CaseError or SaveError if it cannot be read."""
+        opened = read_case(path, base.questions())
+        return cls(base, path, opened.case, opened, clock)
+
+    @property
+    def teller(self) -> Teller:
+        """How values are said for this case."""
+        return Teller(TAPES[self.case.tape], self.base.garment(self.case.garment).places)
+
+    @property
+    def questions(self) -> dict[Key, Question]:
+        """The garment's questions by key, in the order one meets them."""
+        return dict(self.base.garment(self.case.garment).questions)
+
+    def save(self) -> None:
+        """Write the case. SaveError leaves the file, and the case in hand, as they were."""
+        self.opened = write_case(self.opened, self.case, self.path, self.base.questions())
+
+    def answer(self, key: Key, answer: Answer | None) -> None:
+        """Take an answer (None takes one back) and save."""
+        self._become(answered(self.case, key, answer, self.clock()), self.questions[key].name)
+        self.put_off.discard(key)
+
+    def choose(self, finding: FindingId, choice: Choice | None) -> None:
+        """Take a choice (None takes one back) and save."""
+        self._become(chosen(self.case, finding, choice, self.clock()), "a choice")
+
+    def _become(self, case: Case, what: str) -> None:
+        before = self.case
+        if case is before:
+            return
+        self.case = case
+        try:
+            self.save()
+        except Exception:
+            self.case = before
+            raise
+        self.past.append((what, before))
+
+    def undo(self) -> str:
+        """Take the last answer or choice of this sitting back; what it was, or "" if there is none."""
+        if not self.past:
+            return ""
+        what, before = self.past[-1]
+        after = self.case
+        self.case = before
+        try:
+            self.save()
+        except Exception:
+            self.case = after
+            raise
+        self.past.pop()
+        return what
+
+    def later(self, key: Key) -> None:
+        """Leave a question for later in this sitting."""
+        self.put_off.add(key)
+
+    def due(self) -> Due | None:
+        """The next question worth asking."""
+        return next_question(self.base, self.case, frozenset(self.put_off))
+
+    @property
+    def world(self) -> World:
+        """The world of the case as it stands."""
+        return world_of(self.case, self.base.garment(self.case.garment))
+
+    def followed(self) -> Followed:
+        """The advice, followed to its end."""
+        return follow(self.base, self.world, self.case.choices, self.case.limits)
+
+    def plan(self) -> Plan:
+        """The plan as it stands."""
+        return make_plan(self.base, self.world, self.case.choices, self.case.limits)
