@@ -25,7 +25,8 @@ def follow(
     base: RuleBase, world: World, choices: Mapping[FindingId, Choice], limits: Limits = Limits()
 ) -> Followed:
     """`choices` filled up with the first option that may be chosen, until no new finding appears."""
-    filled, suggested = dict(choices), []
+    filled = dict(choices)
+    suggested: list[FindingId] = []
     for _ in range(FUSE):
         advice = advise(base, world, filled, limits)
         new = {}

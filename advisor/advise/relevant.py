@@ -46,7 +46,8 @@ def readable(base: RuleBase, world: World, advice: Advice) -> frozenset[Key]:
         if isinstance(card, Veto) and card.fix and card.fix not in fixes:
             continue
         wanted |= slots_read(card)
-    wanted |= {(entry.role, entry.slot) for entry in (*base.grades.shape.shift, *base.grades.shape.cap)}
+    wanted |= {(entry.role, entry.slot) for entry in base.grades.shape.shift}
+    wanted |= {(entry.role, entry.slot) for entry in base.grades.shape.cap}
     keys = set(advice.reads)
     for join in world.garment.joins:
         keys |= {join[0].a, join[0].b, *(key for key, _ in join[0].when)}

@@ -77,7 +77,8 @@ def sweep(base: RuleBase, case: Case, key: Key) -> tuple[Group, ...]:
         at(value)
     if question.kind != "word":
         for low, high in zip(values, values[1:], strict=False):
-            _bisect(low, high, at, tape)  # type: ignore[arg-type]  # lengths, as the kind says
+            assert isinstance(low, Fraction) and isinstance(high, Fraction)
+            _bisect(low, high, at, tape)
     return _grouped(question, seen)
 
 
@@ -94,7 +95,7 @@ def _grouped(question: Question, seen: Mapping[Value, tuple[Followed, Signature]
     if question.kind == "word":
         order: list[Value] = list(question.words)
     else:
-        order = sorted(seen)  # type: ignore[type-var]  # lengths only
+        order = sorted(seen)
     groups: list[tuple[Signature, list[Value]]] = []
     for value in order:
         mark = seen[value][1]

@@ -73,7 +73,7 @@ class Tracer:
         return start != 0 and not isinstance(start, str)
 
     def _sum(self, key: Key) -> str:
-        parts = []
+        parts: list[str] = []
         for sign, term, mm in self.world.reckoned[key].terms:
             if mm or not parts:
                 mark = ("- " if sign < 0 else "+ ") if parts else ("-" if sign < 0 else "")

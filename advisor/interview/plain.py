@@ -120,9 +120,9 @@ class Plain:
         for number, pinch in enumerate(PINCHES, 1):
             self.say(*para(pinch.words, 2, f"{number} "))
         while True:
-            pinch = self._numbered(self.ask(">"))
-            if pinch is not None:
-                return pinned(question, depth, pinch, self.session.teller, self.session.clock())
+            given = self._numbered(self.ask(">"))
+            if given is not None:
+                return pinned(question, depth, given, self.session.teller, self.session.clock())
 
     def _numbered(self, text: str) -> Pinch | None:
         if text in ("1", "2", "3"):

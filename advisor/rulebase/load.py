@@ -51,7 +51,7 @@ def load_cards(folder: Path) -> Loaded:
         loaded.files[id] = path
         if isinstance(card, Fix):
             loaded.fixes[id] = card
-        else:
+        elif isinstance(card, Card):
             loaded.rules[id] = card
     return loaded
 

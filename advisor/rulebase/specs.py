@@ -12,6 +12,7 @@ from advisor.knowledge.cards import LAYER, Answer, Card, Find, Veto
 
 def spec_of(id: str, card: Card) -> RuleSpec:
     """The engine's rule for a card."""
+    action: Callable[..., SlotFact]
     if isinstance(card, Find):
         action = _finding(card)
     elif isinstance(card, Answer):
