@@ -32,9 +32,7 @@ KEPT = 4096
 _remembered: OrderedDict[object, Advice] = OrderedDict()
 
 
-def advise(
-    base: RuleBase, world: World, choices: Mapping[FindingId, Choice], limits: Limits = Limits()
-) -> Advice:
+def advise(base: RuleBase, world: World, choices: Mapping[FindingId, Choice], limits: Limits = Limits()) -> Advice:
     """Findings, ranked options and the garment after `choices`. KnowledgeError if rules contradict each other."""
     token = (
         base, world.model.digest(), world.tape, world.assumed, world.unknown, limits,
@@ -54,9 +52,7 @@ def advise(
 class _Advising:
     """One pass through the stages."""
 
-    def __init__(
-        self, base: RuleBase, world: World, choices: Mapping[FindingId, Choice], limits: Limits
-    ) -> None:
+    def __init__(self, base: RuleBase, world: World, choices: Mapping[FindingId, Choice], limits: Limits) -> None:
         self.base, self.world, self.choices, self.limits = base, world, choices, limits
         self.teller = Teller(world.tape, world.garment.places)
         self.tracer = Tracer(world, self.teller)
@@ -113,9 +109,7 @@ class _Advising:
         firing = self.run_now.justifications(problem)[0]
         card = self.base.rules[firing.rule]
         words = self._say(card, firing)
-        node = self.tracer.add(
-            f"finding {problem.id} {words}", "rule", words, self._premises(firing), card.source
-        )
+        node = self.tracer.add(f"finding {problem.id} {words}", "rule", words, self._premises(firing), card.source)
         amount = problem.mm if problem.mm else None
         return Finding(
             id=problem.id,
@@ -233,4 +227,3 @@ class _Advising:
 def _stage(problem: Problem) -> Stage:
     stage: Stage = problem.stage  # type: ignore[assignment]  # the slot allows these words only
     return stage
-

@@ -21,9 +21,7 @@ class Followed:
     suggested: tuple[FindingId, ...]
 
 
-def follow(
-    base: RuleBase, world: World, choices: Mapping[FindingId, Choice], limits: Limits = Limits()
-) -> Followed:
+def follow(base: RuleBase, world: World, choices: Mapping[FindingId, Choice], limits: Limits = Limits()) -> Followed:
     """`choices` filled up with the first option that may be chosen, until no new finding appears."""
     filled = dict(choices)
     suggested: list[FindingId] = []

@@ -15,9 +15,7 @@ from advisor.knowledge.facts import Problem
 from advisor.rulebase.base import RuleBase
 
 
-def make_plan(
-    base: RuleBase, world: World, choices: Mapping[FindingId, Choice], limits: Limits = Limits()
-) -> Plan:
+def make_plan(base: RuleBase, world: World, choices: Mapping[FindingId, Choice], limits: Limits = Limits()) -> Plan:
     """The plan for `choices`, the first option standing in where nobody chose. KnowledgeError for a cycle."""
     followed = follow(base, world, choices, limits)
     advice = followed.advice
@@ -100,4 +98,3 @@ def materials(ops: Iterable[Op]) -> tuple[Need, ...]:
             if need.amount and need.amount not in entry:
                 entry.append(need.amount)
     return tuple(Need(what, "; ".join(amounts[what])) for what in sorted(amounts))
-

@@ -27,9 +27,7 @@ class Tracer:
         """The trace so far."""
         return Trace(MappingProxyType(dict(self.nodes)))
 
-    def add(
-        self, id: NodeId, kind: NodeKind, words: str, parents: Sequence[NodeId] = (), source: str = ""
-    ) -> NodeId:
+    def add(self, id: NodeId, kind: NodeKind, words: str, parents: Sequence[NodeId] = (), source: str = "") -> NodeId:
         """A node; the first made under an id stands."""
         if id not in self.nodes:
             self.nodes[id] = Node(id, kind, words, tuple(dict.fromkeys(parents)), source)
@@ -55,9 +53,7 @@ class Tracer:
             return self.add(f"reckoned {key}", "figure", f"{words} = {self._sum(key)}", parents, "common-practice")
         if key in garment.by_word:
             entry = garment.by_word[key]
-            return self.add(
-                f"by word {key}", "figure", words, [self.key(entry.state, model)], entry.source
-            )
+            return self.add(f"by word {key}", "figure", words, [self.key(entry.state, model)], entry.source)
         if key in garment.questions:
             return self.add(f"assumed {key}", "assumed", f"{words}, taken for granted until asked")
         return self.add(f"start {key}", "assumed", f"{words}, as it came")
@@ -96,7 +92,9 @@ class Tracer:
         if isinstance(effect, Change):
             parents.append(self.figure(effect.by, after))
             by = f"{self.teller.value(abs(effect.mm))} {'more' if effect.mm > 0 else 'less'}"
-            words = f"{name}: {by}" if self._nominal(effect.key) else f"{name}: {by}, now {self._value(effect.key, after)}"
+            words = (
+                f"{name}: {by}" if self._nominal(effect.key) else f"{name}: {by}, now {self._value(effect.key, after)}"
+            )
         else:
             words = f"{name}: now {self._value(effect.key, after)}"
         id = f"after {cause} {effect.key}"

@@ -36,7 +36,9 @@ class ByFile(click.Group):
         except click.UsageError as fault:
             from advisor.errors import nearest
 
-            raise click.UsageError(f"no command '{args[0]}'; {nearest(args[0], self.list_commands(ctx))}", ctx) from fault
+            raise click.UsageError(
+                f"no command '{args[0]}'; {nearest(args[0], self.list_commands(ctx))}", ctx
+            ) from fault
 
 
 @click.group(cls=ByFile, invoke_without_command=True, context_settings={"help_option_names": ["-h", "--help"]})

@@ -117,9 +117,7 @@ class Model:
 
     def holding(self) -> tuple[Join, ...]:
         """The joins whose conditions on states are met."""
-        return tuple(
-            join for join in self.joins if all(self.states.get(key) in words for key, words in join.when)
-        )
+        return tuple(join for join in self.joins if all(self.states.get(key) in words for key, words in join.when))
 
     def over(self, join: Join) -> Mm:
         """How far `a` is over `ratio` x `b`, mm; negative when under."""

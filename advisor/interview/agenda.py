@@ -104,7 +104,11 @@ def numbers(advice: Advice) -> tuple[object, ...]:
         for option in advice.chosen()
         for op in option.work.ops
         for name, figure in sorted(op.figures.items())
-    ) + tuple((option.id, name, figure.value) for option in advice.chosen() for name, figure in sorted(option.work.figures.items()))
+    ) + tuple(
+        (option.id, name, figure.value)
+        for option in advice.chosen()
+        for name, figure in sorted(option.work.figures.items())
+    )
 
 
 def why_asked(base: RuleBase, case: Case, question: Question) -> tuple[str, ...]:
@@ -114,7 +118,10 @@ def why_asked(base: RuleBase, case: Case, question: Question) -> tuple[str, ...]
     lines: list[str] = []
     for value in grid(question, TAPES[case.tape]):
         then = _standing(outcome(base, case, {question.key: value})[0].advice)
-        for line in [*(f"brings in: {t}" for t in sorted(then - now)), *(f"rules out: {t}" for t in sorted(now - then))]:
+        for line in [
+            *(f"brings in: {t}" for t in sorted(then - now)),
+            *(f"rules out: {t}" for t in sorted(now - then)),
+        ]:
             if line not in lines:
                 lines.append(line)
     return tuple(lines)
@@ -123,4 +130,3 @@ def why_asked(base: RuleBase, case: Case, question: Question) -> tuple[str, ...]
 def _standing(advice: Advice) -> set[str]:
     fixes = {option.title[:1].lower() + option.title[1:] for option in advice.options if option.open}
     return fixes | {f"the finding: {finding.title[:1].lower()}{finding.title[1:]}" for finding in advice.findings}
-

@@ -15,7 +15,7 @@ from advisor.core.work import Finding
 from advisor.errors import AdvisorError, UsageError, nearest
 from advisor.interview.agenda import why_asked
 from advisor.interview.session import Session
-from advisor.interview.typed import PINCHES, Pinch, pinned, read_answer, read_amount
+from advisor.interview.typed import PINCHES, Pinch, pinned, read_amount, read_answer
 from advisor.report.advice import finding_lines
 from advisor.report.labels import letter
 from advisor.report.lines import bullets, para

@@ -60,9 +60,7 @@ def read_word(question: Question, typed: str) -> str:
 
 def read_amount(question: Question, typed: str, teller: Teller) -> Mm:
     """A length within the question's range, mm."""
-    return read_length(
-        typed, unit=teller.tape.unit, least=question.least, most=question.most, what=question.name
-    )
+    return read_length(typed, unit=teller.tape.unit, least=question.least, most=question.most, what=question.name)
 
 
 def pinned(question: Question, depth: Mm, pinch: Pinch, teller: Teller, at: str = "") -> Known:

@@ -131,9 +131,7 @@ class Answer(Card):
     def conditions(self) -> tuple[Condition, ...]:
         """The problem answered, then the card's own conditions."""
         role = {"role": self.role} if self.role else {"role": MATCH.role}
-        pattern = facts.Problem(
-            name=self.problem, id=MATCH.problem, place=MATCH.place, mm=MATCH.amount, **role
-        )
+        pattern = facts.Problem(name=self.problem, id=MATCH.problem, place=MATCH.place, mm=MATCH.amount, **role)
         return (given("the problem is there", pattern), *self.when)
 
 
@@ -149,9 +147,7 @@ class Veto(Card):
     def conditions(self) -> tuple[Condition, ...]:
         """The offer ruled out, then the card's own conditions."""
         fix = {"fix": self.fix} if self.fix else {"fix": MATCH.fix}
-        offer = facts.Offer(
-            problem=MATCH.problem, name=MATCH.name, place=MATCH.place, role=MATCH.role, **fix
-        )
+        offer = facts.Offer(problem=MATCH.problem, name=MATCH.name, place=MATCH.place, role=MATCH.role, **fix)
         problem = facts.Problem(id=MATCH.problem, mm=MATCH.amount)
         return (given("the fix is offered", offer), given("for the problem", problem), *self.when)
 

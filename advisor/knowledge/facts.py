@@ -16,6 +16,7 @@ JOIN_KINDS = {
     "band": "a band and the edge it finishes",
     "closure": "a closure and the opening it closes",
     "hole": "a buttonhole and the button that passes it",
+    "piece": "a piece cut for a place and the size the place needs",
     "reach": "a loop of the garment and the body it goes round",
 }
 RELATIONS = ("equal", "at_least")

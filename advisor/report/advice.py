@@ -120,4 +120,3 @@ def condition(teller: Teller, question: Question, item: OnlyIf) -> str:
         else:
             parts.append(f"between {teller.value(least)} and {teller.value(most)}")
     return "is " + " or ".join(parts)
-

@@ -21,7 +21,9 @@ VERSION = 1
 Data = dict[str, Any]
 
 
-def advice_data(base: RuleBase, case: Case, advice: Advice, suggested: Iterable[str], hanging: Iterable[OnlyIf]) -> Data:
+def advice_data(
+    base: RuleBase, case: Case, advice: Advice, suggested: Iterable[str], hanging: Iterable[OnlyIf]
+) -> Data:
     """Findings, options in order of rank, what hangs on the unknown, and the trace."""
     guesses = set(suggested)
     return {
@@ -38,7 +40,10 @@ def plan_data(base: RuleBase, case: Case, plan: Plan) -> Data:
     teller, totals = teller_of(base, case), plan.totals
     return {
         **_head(base, case),
-        "choices": {f: {"fix": c.fix, "reason": c.reason, "suggested": f in plan.suggested} for f, c in sorted(plan.advice.choices.items())},
+        "choices": {
+            f: {"fix": c.fix, "reason": c.reason, "suggested": f in plan.suggested}
+            for f, c in sorted(plan.advice.choices.items())
+        },
         "totals": {
             "difficulty": totals.difficulty,
             "durability": totals.durability,
@@ -58,7 +63,9 @@ def plan_data(base: RuleBase, case: Case, plan: Plan) -> Data:
                 "check_before": step.op.check_before,
                 "try_on": step.op.try_on,
                 "serves": list(step.serves),
-                "figures": {name: figure_data(case, teller, figure) for name, figure in sorted(step.op.figures.items())},
+                "figures": {
+                    name: figure_data(case, teller, figure) for name, figure in sorted(step.op.figures.items())
+                },
             }
             for number, step in enumerate(plan.steps, 1)
         ],

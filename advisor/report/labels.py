@@ -11,12 +11,12 @@ from advisor.errors import UsageError, nearest
 
 
 def finding_label(advice: Advice, finding: Finding) -> str:
-    """"1" for the first finding, and so on."""
+    """ "1" for the first finding, and so on."""
     return str([f.id for f in advice.findings].index(finding.id) + 1)
 
 
 def option_label(advice: Advice, option: Option) -> str:
-    """"1a" for the first option of the first finding."""
+    """ "1a" for the first option of the first finding."""
     finding = next(f for f in advice.findings if f.id == option.finding)
     options = [o.id for o in advice.options_for(finding.id)]
     return finding_label(advice, finding) + letter(options.index(option.id))

@@ -49,7 +49,9 @@ def total_lines(base: RuleBase, plan: Plan) -> list[str]:
     """The plan's figures with what the grades mean."""
     totals, grades = plan.totals, base.grades
     lines = heading("What it comes to")
-    lines += para(f"Time: {minutes(totals.minutes.least, totals.minutes.most)}, likely {totals.minutes.likely} minutes.")
+    lines += para(
+        f"Time: {minutes(totals.minutes.least, totals.minutes.most)}, likely {totals.minutes.likely} minutes."
+    )
     lines += para(f"Hardest part: {totals.difficulty} of 5, {grades.meaning('difficulty', totals.difficulty)}.")
     lines += para(f"Weakest part lasts: {totals.durability} of 5, {grades.meaning('durability', totals.durability)}.")
     lines += para(f"Shows most: {totals.visibility} of 5, {grades.meaning('visibility', totals.visibility)}.")

@@ -253,9 +253,7 @@ class _Builder:
         for part in way.replace(" - ", " + - ").split(" + "):
             sign, text = (-1, part[2:]) if part.startswith("- ") else (1, part)
             is_key = text.partition(".")[0] in self.shape.places
-            terms.append(
-                Term(sign, key=self._length(text)) if is_key else Term(sign, mm=read_length(text, unit="in"))
-            )
+            terms.append(Term(sign, key=self._length(text)) if is_key else Term(sign, mm=read_length(text, unit="in")))
         return tuple(terms)
 
     def _in_places(self, name: str) -> str:
@@ -283,7 +281,9 @@ def _start(text: str, place: str) -> Mm | str:
 
 def _question(key: Key, slot: SlotShape, place: str) -> Question:
     if slot.kind == "word" and slot.neutral not in slot.words:
-        raise KnowledgeError(f"neutral '{slot.neutral}' is no word of it", where=key, hint=nearest(slot.neutral, slot.words))
+        raise KnowledgeError(
+            f"neutral '{slot.neutral}' is no word of it", where=key, hint=nearest(slot.neutral, slot.words)
+        )
     neutral: Mm | str = slot.neutral if slot.kind == "word" else _start(slot.neutral, key.partition(".")[0])
     return Question(
         key=key,

@@ -1,9 +1,9 @@
 """Finding the cards of rules/ by walking its folders. The path of a file is the id of its card.
 
-    rules/<topic>/findings/<name>.py   rule = Find(...)
-    rules/<topic>/answers/<name>.py    rule = Answer(...)
-    rules/<topic>/vetoes/<name>.py     rule = Veto(...)
-    rules/<topic>/fixes/<name>.py      fix = Fix(...)
+rules/<topic>/findings/<name>.py   rule = Find(...)
+rules/<topic>/answers/<name>.py    rule = Answer(...)
+rules/<topic>/vetoes/<name>.py     rule = Veto(...)
+rules/<topic>/fixes/<name>.py      fix = Fix(...)
 """
 
 import sys

@@ -23,7 +23,13 @@ low_by = { value = "1 1/4 in", how = "measured" }
 def run(*args: str, cwd: Path, text: str = "") -> subprocess.CompletedProcess[str]:
     env = {**os.environ, "PYTHONPATH": str(ROOT), "ADVISOR_HOME": str(cwd / "home")}
     return subprocess.run(
-        [sys.executable, "-m", "advisor", *args], cwd=cwd, env=env, input=text, capture_output=True, text=True, timeout=60
+        [sys.executable, "-m", "advisor", *args],
+        cwd=cwd,
+        env=env,
+        input=text,
+        capture_output=True,
+        text=True,
+        timeout=60,
     )
 
 

@@ -16,7 +16,11 @@ LOW = case_of(waist__sits="low", waist__low_by="1 1/4 in")
 def test_raising_the_waist_breaks_the_joins_it_crosses() -> None:
     before = world(LOW).model
     advice = advise(BASE, world(LOW), choosing(LOW, waist_low__bodice=RAISE).choices)
-    broken = {join.id for join in advice.model.holding() if join.relation == "equal" and abs(advice.model.over(join)) > join.slack}
+    broken = {
+        join.id
+        for join in advice.model.holding()
+        if join.relation == "equal" and abs(advice.model.over(join)) > join.slack
+    }
     whole = {join.id for join in before.holding() if join.relation == "equal" and abs(before.over(join)) > join.slack}
     # The fit it was meant for is mended; the closure and the leg's length, which run across the seam, are not.
     assert whole == {"fit:bodice.length~bodice.wanted"}

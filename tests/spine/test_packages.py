@@ -13,7 +13,17 @@ def test_the_list_of_packages_is_complete() -> None:
 
 
 def test_the_top_level_holds_only_what_was_agreed() -> None:
-    allowed = {"README.md", "DEVELOPERS.md", "pyproject.toml", "LICENSE", "requirements.lock", "advisor", "rules", "tests", "cases"}
+    allowed = {
+        "README.md",
+        "DEVELOPERS.md",
+        "pyproject.toml",
+        "LICENSE",
+        "requirements.lock",
+        "advisor",
+        "rules",
+        "tests",
+        "cases",
+    }
     made = {"build", "dist", "alteration_advisor.egg-info"}
     odd = {path.name for path in ROOT.iterdir() if not path.name.startswith(".")} - allowed - made
     assert odd == set()

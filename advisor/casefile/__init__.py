@@ -1,0 +1,66 @@
+"""Case files: TOML, edited by the program and by hand, comments and order kept, read strictly.
+
+    read_case(path, garments)                    -> Opened (case, path, digest, text)
+    write_case(opened, case, path, garments)     -> Opened; only the lines that differ are changed
+    parse_case(text, garments)                   -> Case
+    case_text(case, garments)                    -> the text of a new file
+    new_case, answered, chosen                   -> the steps that change a Case
+
+`garments` maps each garment's name to its questions by key. A file looks like this:
+
+    version = 1
+    title = "The admiral's widow, act two"
+    garment = "one_piece"
+    tape = "in"                       # or "cm": what bare lengths are in, and lengths are written on
+    story = "..."                     # may run over several lines between triple quotes
+
+    [answers.waist]
+    sits = "low"                      # a word or a length alone: told, no date
+    low_by = { value = "1 1/2 in", how = "measured", at = "2026-11-25T09:30:00" }
+    pinned = { value = '2"', how = "pinned", told = "a fold 1/2 in deep at each of two places" }
+    round = { unknown = true }        # asked, and she cannot say; a slot with no line was not asked
+
+    [choices]
+    "waist_low@bodice" = { fix = "waist.fixes.raise_seam", reason = "it leaves the zipper alone" }
+
+    [limits]
+    hardest = 4                       # 1 to 5
+    weakest = 2                       # 1 to 5
+    weigh = { difficulty = 1, durability = 1, visibility = 0.5 }
+
+    [[log]]
+    at = "2026-11-25T09:30:00"
+    what = "waist.low_by: measured"
+
+Answers stand in one table a place because one then types `low_by` under `[answers.waist]` instead of a quoted
+"waist.low_by" on every line, and because a place is what one has under the hands while measuring. Other TOML
+for the same (dotted keys, a table for one answer) is read too, and edited in its own way.
+
+A length that is on no tape is kept all the same: `"27 1/3 in"`, `"705.125 mm"`, and, for a fraction of a
+millimeter that neither can tell, `{ mm = "2095/7" }`, which only the program writes.
+
+Every refusal is a CaseError with the file, the line where it can be told, what is wrong and what to do.
+Choices are not compared with the rules: one whose finding is gone is kept.
+"""
+
+from advisor.casefile.changes import answered, chosen, new_case
+from advisor.casefile.fresh import case_text
+from advisor.casefile.reading import MIGRATIONS, Opened, parse_case, read_case
+from advisor.casefile.shape import VERSION
+from advisor.casefile.vocabulary import Garments, Questions
+from advisor.casefile.writing import write_case
+
+__all__ = [
+    "MIGRATIONS",
+    "VERSION",
+    "Garments",
+    "Opened",
+    "Questions",
+    "answered",
+    "case_text",
+    "chosen",
+    "new_case",
+    "parse_case",
+    "read_case",
+    "write_case",
+]

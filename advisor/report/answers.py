@@ -1,0 +1,29 @@
+"""The answers so far as lines: by place, in the order one meets them, and what no longer matters."""
+
+from advisor.advise.world import meant
+from advisor.core.case import Case, Known, Unknown
+from advisor.report.advice import teller_of
+from advisor.report.lines import heading, para
+from advisor.rulebase.base import RuleBase
+from advisor.words import capital
+
+
+def answer_lines(base: RuleBase, case: Case) -> list[str]:
+    """Every answer with how it is known."""
+    garment, teller = base.garment(case.garment), teller_of(base, case)
+    given = {key: answer.value for key, answer in case.answers.items() if isinstance(answer, Known)}
+    lines = heading("Answered so far")
+    for key, question in garment.questions.items():
+        answer = case.answers.get(key)
+        if answer is None:
+            continue
+        if isinstance(answer, Unknown):
+            told = "cannot say"
+        elif isinstance(answer.value, str):
+            told = question.words.get(answer.value, answer.value)
+        else:
+            said = f" ({answer.told})" if answer.told else f" ({answer.how})"
+            told = teller.value(answer.value) + said
+        idle = "" if meant(garment, key, given) else " [no longer matters]"
+        lines += para(f"{capital(question.name)}: {told}{idle}", 2, "- ")
+    return lines if case.answers else [*lines, "Nothing yet."]
