@@ -11,7 +11,7 @@ from types import MappingProxyType
 
 from advisor.advise.adapter import facts_of
 from advisor.advise.rank import rank
-from advisor.advise.tracing import Tracer
+from advisor.advise.tracing import Tracer, Untold
 from advisor.advise.world import World
 from advisor.core.advice import Advice
 from advisor.core.case import Choice, FindingId, Limits
@@ -32,17 +32,29 @@ KEPT = 4096
 _remembered: OrderedDict[object, Advice] = OrderedDict()
 
 
-def advise(base: RuleBase, world: World, choices: Mapping[FindingId, Choice], limits: Limits = Limits()) -> Advice:
-    """Findings, ranked options and the garment after `choices`. KnowledgeError if rules contradict each other."""
+def advise(
+    base: RuleBase,
+    world: World,
+    choices: Mapping[FindingId, Choice],
+    limits: Limits = Limits(),
+    *,
+    fill: bool = False,
+    told: bool = True,
+) -> Advice:
+    """Findings, ranked options and the garment after `choices`. KnowledgeError if rules contradict each other.
+
+    fill: where nothing was chosen, the first option that stands is taken, so that every knock-on shows.
+    told: with words and trace; a sweep over hundreds of worlds needs neither.
+    """
     token = (
-        base, world.model.digest(), world.tape, world.assumed, world.unknown, limits,
+        base, world.model.digest(), world.tape, world.assumed, world.unknown, limits, fill, told,
         tuple(sorted(world.given.items(), key=lambda item: item[0])),
         tuple(sorted((finding, choice.fix) for finding, choice in choices.items())),
     )  # fmt: skip
     if token in _remembered:
         _remembered.move_to_end(token)
         return _remembered[token]
-    advice = _Advising(base, world, choices, limits).run()
+    advice = _Advising(base, world, choices, limits, fill, told).run()
     _remembered[token] = advice
     if len(_remembered) > KEPT:
         _remembered.popitem(last=False)
@@ -52,10 +64,20 @@ def advise(base: RuleBase, world: World, choices: Mapping[FindingId, Choice], li
 class _Advising:
     """One pass through the stages."""
 
-    def __init__(self, base: RuleBase, world: World, choices: Mapping[FindingId, Choice], limits: Limits) -> None:
-        self.base, self.world, self.choices, self.limits = base, world, choices, limits
+    def __init__(
+        self,
+        base: RuleBase,
+        world: World,
+        choices: Mapping[FindingId, Choice],
+        limits: Limits,
+        fill: bool,
+        told: bool,
+    ) -> None:
+        self.base, self.world, self.choices, self.limits = base, world, dict(choices), limits
+        self.fill, self.told = fill, told
+        self.suggested: list[FindingId] = []
         self.teller = Teller(world.tape, world.garment.places)
-        self.tracer = Tracer(world, self.teller)
+        self.tracer = Tracer(world, self.teller) if told else Untold(world, self.teller)
         self.model = world.model
         self.run_now = self._engine()
         self.findings: dict[FindingId, Finding] = {}
@@ -81,10 +103,11 @@ class _Advising:
             remains=remains,
             trace=self.tracer.trace(),
             reads=frozenset(self.reads),
+            suggested=tuple(self.suggested),
         )
 
     def _engine(self) -> Run:
-        return self.base.engine.run(facts_of(self.model))
+        return self.base.engine.run(facts_of(self.model, self.base.read))
 
     def _problems(self) -> list[Problem]:
         problems = self.run_now.of(Problem)
@@ -124,6 +147,8 @@ class _Advising:
         )
 
     def _say(self, card: Card, firing: Firing) -> str:
+        if not self.told:
+            return ""
         bound = dict(firing.bindings)
         bound.update({name: call(reckon, firing.bindings) for name, reckon in card.reckons.items()})
         return self.teller.say(card.says, bound)
@@ -205,11 +230,22 @@ class _Advising:
         """Put the effects of the choices for these findings into the garment."""
         before = self.model
         for finding in here:
-            choice = self.choices.get(finding.id)
-            option = next((o for o in self.options if choice and o.finding == finding.id and o.fix == choice.fix), None)
+            option = self._chosen(finding.id)
             if option is not None:
                 self._work(option)
         return self.model is not before
+
+    def _chosen(self, finding: FindingId) -> Option | None:
+        """The option taken for a finding: the one chosen, else, when filling, the first that stands."""
+        options = [option for option in self.options if option.finding == finding]
+        if finding in self.choices:
+            return next((option for option in options if option.fix == self.choices[finding].fix), None)
+        first = next((option for option in options if option.open), None)
+        if not self.fill or first is None:
+            return None
+        self.choices[finding] = Choice(first.fix)
+        self.suggested.append(finding)
+        return first
 
     def _work(self, option: Option) -> None:
         cause = self.tracer.add(

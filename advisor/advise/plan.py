@@ -71,7 +71,7 @@ def work_through(ops: Iterable[Op], model: Model) -> tuple[Model, tuple[OpId, ..
 
 def open_problems(base: RuleBase, model: Model) -> frozenset[FindingId]:
     """What the finding rules say of a garment: the verifier is the finding layer and nothing else."""
-    return frozenset(problem.id for problem in base.engine.run(facts_of(model)).of(Problem))
+    return frozenset(problem.id for problem in base.engine.run(facts_of(model, base.read)).of(Problem))
 
 
 def totals(chosen: Iterable[Option], steps: tuple[Step, ...]) -> Totals:

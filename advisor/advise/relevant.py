@@ -4,17 +4,12 @@ A key nothing reads cannot matter. What reads: joins, the conditions of finding 
 vetoes whose problem or fix is there, the sizing of the options, and the grades.
 """
 
-from collections.abc import Iterator
-from functools import lru_cache
-
 from advisor.advise.world import World
 from advisor.core.advice import Advice
-from advisor.core.model import Key, slot_of
-from advisor.knowledge.cards import Answer, Card, Veto
-from advisor.knowledge.facts import Measure, Trait
+from advisor.core.model import Key, place_of, slot_of
+from advisor.knowledge.cards import Answer, Veto
 from advisor.rulebase.base import RuleBase
-
-RoleSlot = tuple[str, str]  # "" stands for any
+from advisor.rulebase.reads import RoleSlot, looked_at, slots_read
 
 
 def may_matter(base: RuleBase, world: World, advice: Advice, key: Key) -> bool:
@@ -52,34 +47,6 @@ def readable(base: RuleBase, world: World, advice: Advice) -> frozenset[Key]:
     for join in world.garment.joins:
         keys |= {join[0].a, join[0].b, *(key for key, _ in join[0].when)}
     for key in (*world.model.measures, *world.model.states):
-        role, slot = world.model.places[key.partition(".")[0]].role, slot_of(key)
-        if {(role, slot), ("", slot), (role, ""), ("", "")} & wanted:
+        if looked_at(world.model.places[place_of(key)].role, slot_of(key), frozenset(wanted)):
             keys.add(key)
     return frozenset(keys)
-
-
-@lru_cache(maxsize=2048)
-def slots_read(card: Card) -> frozenset[RoleSlot]:
-    """The (role, slot) pairs the conditions of a card read; "" where a pattern leaves it open."""
-    return frozenset(
-        (_literal(pattern, "role"), _literal(pattern, "slot"))
-        for condition in card.conditions()
-        for pattern in patterns(condition.element)
-        if isinstance(pattern, Measure | Trait)
-    )
-
-
-def patterns(element: object) -> Iterator[object]:
-    """The fact patterns inside a condition, however nested."""
-    if isinstance(element, Measure | Trait):
-        yield element
-    elif isinstance(element, tuple | list):
-        for part in element:
-            yield from patterns(part)
-    elif isinstance(getattr(element, "args", None), tuple):
-        yield from patterns(element.args)  # type: ignore[attr-defined]
-
-
-def _literal(pattern: Measure | Trait, slot: str) -> str:
-    value = pattern.get(slot, "")
-    return value if isinstance(value, str) else ""

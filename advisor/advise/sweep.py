@@ -46,7 +46,7 @@ class Group:
 def outcome(base: RuleBase, case: Case, suppose: Mapping[Key, Value]) -> tuple[Followed, Signature]:
     """The advice followed to its end with `suppose` in place of answers, and its signature."""
     world = world_of(case, base.garment(case.garment), suppose)
-    followed = follow(base, world, case.choices, case.limits)
+    followed = follow(base, world, case.choices, case.limits, told=False)
     return followed, signature(followed, world)
 
 

@@ -120,6 +120,25 @@ class Tracer:
         return []
 
 
+class Untold(Tracer):
+    """Makes no nodes: for advice that is only compared, never told."""
+
+    def add(self, id: NodeId, kind: NodeKind, words: str, parents: Sequence[NodeId] = (), source: str = "") -> NodeId:
+        return id
+
+    def key(self, key: Key, model: Model) -> NodeId:
+        return ""
+
+    def change(self, effect: Effect, after: Model, cause: NodeId) -> None:
+        return None
+
+    def figure(self, figure: Figure, model: Model) -> NodeId:
+        return ""
+
+    def fact(self, fact: SlotFact, model: Model) -> list[NodeId]:
+        return []
+
+
 def hash_free(figure: Figure) -> str:
     """A name for a figure that is the same in every process: value, formula and inputs."""
     return f"{figure.value} {figure.formula} {','.join(figure.inputs)}"

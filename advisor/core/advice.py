@@ -14,7 +14,7 @@ class Advice:
     """Findings in order of work, the options for each in order of rank, and the garment after the choices.
 
     `remains`: what is still wrong with that garment. `idle`: choices whose finding is not (or no longer) there.
-    `reads`: the keys that sizing the options looked at.
+    `reads`: the keys that sizing the options looked at. `suggested`: findings whose choice nobody made.
     """
 
     findings: tuple[Finding, ...]
@@ -25,6 +25,7 @@ class Advice:
     remains: tuple[Finding, ...]
     trace: Trace
     reads: frozenset[Key] = frozenset()
+    suggested: tuple[FindingId, ...] = ()
 
     def options_for(self, finding: FindingId) -> tuple[Option, ...]:
         """The options for one finding, best first."""

@@ -64,7 +64,7 @@ def _asked_now(case: Case, question: Question) -> bool:
 def decides(base: RuleBase, case: Case, question: Question) -> bool:
     """Whether some answer, or some answer to what is asked after it, gives another signature than stands now."""
     world = world_of(case, base.garment(case.garment))
-    followed = follow(base, world, case.choices, case.limits)
+    followed = follow(base, world, case.choices, case.limits, told=False)
     now = signature(followed, world)
     return any(
         outcome(base, case, suppose)[1] != now for suppose in _supposings(base, case, world, followed.advice, question)
@@ -87,7 +87,7 @@ def _supposings(
 def sizes(base: RuleBase, case: Case, question: Question) -> bool:
     """Whether some answer gives the plan other numbers than it has now."""
     world = world_of(case, base.garment(case.garment))
-    followed = follow(base, world, case.choices, case.limits)
+    followed = follow(base, world, case.choices, case.limits, told=False)
     if not may_matter(base, world, followed.advice, question.key):
         return False
     now = numbers(followed.advice)
@@ -114,7 +114,7 @@ def numbers(advice: Advice) -> tuple[object, ...]:
 def why_asked(base: RuleBase, case: Case, question: Question) -> tuple[str, ...]:
     """What hangs on the answer, in words: per kind of answer, what it would bring or rule out."""
     world = world_of(case, base.garment(case.garment))
-    now = _standing(follow(base, world, case.choices, case.limits).advice)
+    now = _standing(follow(base, world, case.choices, case.limits, told=False).advice)
     lines: list[str] = []
     for value in grid(question, TAPES[case.tape]):
         then = _standing(outcome(base, case, {question.key: value})[0].advice)

@@ -16,13 +16,14 @@ from advisor.rulebase.garment import Garment, read_garment, read_roles
 from advisor.rulebase.grades import GradeBook, read_grades
 from advisor.rulebase.load import load_cards
 from advisor.rulebase.locate import rules_folder
+from advisor.rulebase.reads import RoleSlot, all_read
 from advisor.rulebase.sources import Source, read_sources
 from advisor.rulebase.specs import spec_of
 
 
 @dataclass(frozen=True, eq=False)
 class RuleBase:
-    """Everything the advisor knows. `files` gives the file of each card by id."""
+    """Everything the advisor knows. `files` gives the file of each card by id, `read` what their conditions look at."""
 
     folder: Path
     rules: Mapping[str, Card]
@@ -32,6 +33,7 @@ class RuleBase:
     sources: Mapping[str, Source]
     grades: GradeBook
     engine: Engine
+    read: frozenset[RoleSlot]
 
     def garment(self, id: str) -> Garment:
         """A garment type by id. UsageError names the nearest."""
@@ -60,6 +62,7 @@ def read_base(folder: Path, order: tuple[str, ...] | None = None) -> RuleBase:
         sources=read_sources(folder / "sources.toml"),
         grades=read_grades(folder / "grades.toml"),
         engine=engine,
+        read=all_read(loaded.rules.values()),
     )
 
 
