@@ -12,6 +12,8 @@ from advisor.rulebase.reads import RoleSlot, looked_at
 # Facts are fixed, so one that was made for one world serves in all others: a sweep asks for the same
 # hundred facts hundreds of times, with one of them changed.
 MADE = 65536
+# What was last told of each key: while its value is the very same object, so is the fact.
+_last: dict[tuple[Key, str], tuple[object, SlotFact]] = {}
 
 
 def facts_of(model: Model, read: frozenset[RoleSlot]) -> Iterator[SlotFact]:
@@ -19,7 +21,10 @@ def facts_of(model: Model, read: frozenset[RoleSlot]) -> Iterator[SlotFact]:
     for key, mm in model.measures.items():
         role = model.places[place_of(key)].role
         if _wanted(role, key, read):
-            yield _measure(key, role, mm)
+            kept = _last.get((key, role))
+            if kept is None or kept[0] is not mm:
+                kept = _last[key, role] = (mm, _measure(key, role, mm))
+            yield kept[1]
     for key, word in model.states.items():
         role = model.places[place_of(key)].role
         if _wanted(role, key, read):

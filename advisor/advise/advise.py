@@ -10,20 +10,21 @@ from fractions import Fraction
 from types import MappingProxyType
 
 from advisor.advise.adapter import facts_of
+from advisor.advise.lookahead import look
 from advisor.advise.rank import rank
+from advisor.advise.sizing import size
 from advisor.advise.tracing import Tracer, Untold
 from advisor.advise.world import World
 from advisor.core.advice import Advice
 from advisor.core.case import Choice, FindingId, Limits
 from advisor.core.model import Key
 from advisor.core.stages import STAGES, Stage
-from advisor.core.work import Finding, NodeId, OpId, Option, Ruling, Work
+from advisor.core.work import Finding, NodeId, OpId, Option, Ruling
 from advisor.engine import Firing, Run, SlotFact
 from advisor.errors import AdvisorError, KnowledgeError
-from advisor.figures.formula import FigureError
 from advisor.knowledge.cards import Card
 from advisor.knowledge.facts import Offer, Problem, Veto
-from advisor.knowledge.view import Trouble, View
+from advisor.knowledge.view import Trouble
 from advisor.rulebase.base import RuleBase
 from advisor.rulebase.specs import call
 from advisor.words import Teller
@@ -107,7 +108,8 @@ class _Advising:
         )
 
     def _engine(self) -> Run:
-        return self.base.engine.run(facts_of(self.model, self.base.read))
+        facts = facts_of(self.model, self.base.read)
+        return self.base.engine.run(facts) if self.told else look(self.base, facts)
 
     def _problems(self) -> list[Problem]:
         problems = self.run_now.of(Problem)
@@ -177,10 +179,11 @@ class _Advising:
         fix = self.base.fixes[offer.fix]
         rulings = self._rulings(finding, offer)
         trouble = Trouble(finding.id, finding.problem, finding.place, offer.role, finding.amount or Fraction(0))
-        try:
-            work = fix.work(trouble, View(self.model, self.world.tape, self.reads))
-        except FigureError as fault:
-            work, rulings = Work({}, ()), [*rulings, self._unsized(finding, offer, fault)]
+        sized = size(self.world.garment.id, offer.fix, fix, trouble, self.model, self.world.tape)
+        self.reads |= sized.reads
+        work = sized.work
+        if sized.fault is not None:
+            rulings = [*rulings, self._unsized(finding, offer, sized.fault)]
         figures = [self.tracer.figure(figure, self.model) for figure in work.figures.values()]
         answer = self.base.rules[self.run_now.justifications(offer)[0].rule]
         node = self.tracer.add(

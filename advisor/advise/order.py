@@ -12,9 +12,26 @@ from advisor.core.stages import stage_index
 from advisor.core.work import Op, OpId
 from advisor.errors import KnowledgeError
 
+KEPT = 4096
+_known: dict[object, tuple[tuple[Op, ...], tuple[Op, ...]]] = {}
+
 
 def ordered(ops: Sequence[Op], states: Mapping[str, str]) -> tuple[Op, ...]:
-    """`ops` (distinct ids) in one order, from a garment with `states`. KnowledgeError names a cycle."""
+    """`ops` (distinct ids) in one order, from a garment with `states`. KnowledgeError names a cycle.
+
+    Remembered by the very operations: a sweep meets the same ones again and again.
+    """
+    expected = tuple(states.get(put.key) for op in ops for put in op.expects)
+    token = (tuple(id(op) for op in ops), expected)
+    if token not in _known:
+        if len(_known) >= KEPT:
+            _known.clear()
+        # The operations are kept beside their order, so that no other can take their identity.
+        _known[token] = (tuple(ops), _ordered(ops, states))
+    return _known[token][1]
+
+
+def _ordered(ops: Sequence[Op], states: Mapping[str, str]) -> tuple[Op, ...]:
     by_id = {op.id: op for op in ops}
     before: dict[OpId, set[OpId]] = {op.id: {need for need in op.needs if need in by_id} for op in ops}
     for op in ops:

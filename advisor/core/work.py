@@ -2,6 +2,7 @@
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field
+from functools import cached_property
 from typing import Literal
 
 from advisor.core.case import FindingId, FixId
@@ -134,7 +135,7 @@ class Option:
         """Whether it may be chosen without going against a ruling."""
         return not self.rulings
 
-    @property
+    @cached_property
     def minutes(self) -> Spread:
         """Minutes of all its operations."""
         total = Spread(0, 0, 0)

@@ -32,13 +32,23 @@ def next_question(base: RuleBase, case: Case, skip: frozenset[str] = frozenset()
 
     `skip` holds keys put off for now.
     """
+    return next((due for due in search(base, case, skip) if due is not None), None)
+
+
+def search(base: RuleBase, case: Case, skip: frozenset[str] = frozenset()) -> Iterator[Due | None]:
+    """The questions worth asking as they are found, all deciding ones first; None for each looked at in vain.
+
+    One step takes as long as one look at one question, so that who waits can show how far it is, or stop.
+    """
+    rest: list[Question] = []
     for question in _open_questions(base, case, skip):
         if decides(base, case, question):
-            return Due(question, True)
-    for question in _open_questions(base, case, skip):
-        if sizes(base, case, question):
-            return Due(question, False)
-    return None
+            yield Due(question, True)
+        else:
+            rest.append(question)
+            yield None
+    for question in rest:
+        yield Due(question, False) if sizes(base, case, question) else None
 
 
 def deciding(base: RuleBase, case: Case) -> tuple[Question, ...]:

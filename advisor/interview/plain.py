@@ -72,17 +72,12 @@ class Plain:
         self.say("", *para(question.ask + kind))
         if question.help:
             self.say(*para(question.help, 2))
-        if question.alone and self._alone():
+        if question.alone and self.session.alone:
             self.say(*para(f"Alone: {question.alone}", 2))
         for number, meaning in enumerate(question.words.values(), 1):
             self.say(*para(meaning, 2, f"{number} "))
         while not self._taken(question):
             pass
-
-    def _alone(self) -> bool:
-        """Whether she has said that nobody helps her (any garment's question of that kind)."""
-        said = (a for key, a in self.session.case.answers.items() if key.endswith(".help"))
-        return any(isinstance(answer, Known) and answer.value == "no" for answer in said)
 
     def _taken(self, question: Question) -> bool:
         """Read one line for `question`; whether it is dealt with."""

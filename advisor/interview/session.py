@@ -10,7 +10,7 @@ from advisor.advise.plan import make_plan
 from advisor.advise.world import World, world_of
 from advisor.casefile import Opened, answered, chosen, read_case, write_case
 from advisor.core.advice import Plan
-from advisor.core.case import Answer, Case, Choice, FindingId
+from advisor.core.case import Answer, Case, Choice, FindingId, Known
 from advisor.core.model import Key
 from advisor.core.question import Question
 from advisor.interview.agenda import Due, next_question
@@ -26,7 +26,10 @@ def now() -> str:
 
 @dataclass
 class Session:
-    """A case in hand. `put_off`: questions left for later in this sitting. `past`: earlier states, for undoing."""
+    """A case in hand. `put_off`: questions left for later in this sitting.
+
+    `past`: what was done and the state before it, for undoing; `undone`: what was taken back and the state with it.
+    """
 
     base: RuleBase
     path: Path
@@ -35,6 +38,7 @@ class Session:
     clock: Callable[[], str] = now
     put_off: set[Key] = field(default_factory=set)
     past: list[tuple[str, Case]] = field(default_factory=list)
+    undone: list[tuple[str, Case]] = field(default_factory=list)
 
     @classmethod
     def open(cls, base: RuleBase, path: Path, clock: Callable[[], str] = now) -> "Session":
@@ -52,6 +56,12 @@ class Session:
         """The garment's questions by key, in the order one meets them."""
         return dict(self.base.garment(self.case.garment).questions)
 
+    @property
+    def alone(self) -> bool:
+        """Whether she has said that nobody helps her (any garment's question of that kind)."""
+        said = (answer for key, answer in self.case.answers.items() if key.endswith(".help"))
+        return any(isinstance(answer, Known) and answer.value == "no" for answer in said)
+
     def save(self) -> None:
         """Write the case. SaveError leaves the file, and the case in hand, as they were."""
         self.opened = write_case(self.opened, self.case, self.path, self.base.questions())
@@ -61,35 +71,43 @@ class Session:
         self._become(answered(self.case, key, answer, self.clock()), self.questions[key].name)
         self.put_off.discard(key)
 
-    def choose(self, finding: FindingId, choice: Choice | None) -> None:
-        """Take a choice (None takes one back) and save."""
-        self._become(chosen(self.case, finding, choice, self.clock()), "a choice")
+    def choose(self, finding: FindingId, choice: Choice | None, what: str = "a choice") -> None:
+        """Take a choice (None takes one back) and save. `what` is how undoing names it."""
+        self._become(chosen(self.case, finding, choice, self.clock()), what)
 
     def _become(self, case: Case, what: str) -> None:
         before = self.case
         if case is before:
             return
-        self.case = case
+        self._put(case)
+        self.past.append((what, before))
+        self.undone.clear()
+
+    def _put(self, case: Case) -> None:
+        """Save `case` and have it in hand; or, if it cannot be saved, neither."""
+        before, self.case = self.case, case
         try:
             self.save()
         except Exception:
             self.case = before
             raise
-        self.past.append((what, before))
 
     def undo(self) -> str:
         """Take the last answer or choice of this sitting back; what it was, or "" if there is none."""
-        if not self.past:
+        return self._step(self.past, self.undone)
+
+    def redo(self) -> str:
+        """Give again what was taken back last; what it was, or "" if there is nothing."""
+        return self._step(self.undone, self.past)
+
+    def _step(self, source: list[tuple[str, Case]], target: list[tuple[str, Case]]) -> str:
+        if not source:
             return ""
-        what, before = self.past[-1]
-        after = self.case
-        self.case = before
-        try:
-            self.save()
-        except Exception:
-            self.case = after
-            raise
-        self.past.pop()
+        what, case = source[-1]
+        here = self.case
+        self._put(case)
+        source.pop()
+        target.append((what, here))
         return what
 
     def later(self, key: Key) -> None:

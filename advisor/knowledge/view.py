@@ -1,13 +1,16 @@
 """What a fix may read when it is sized: the garment as earlier work leaves it, by role and slot."""
 
-from dataclasses import dataclass, field
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass, field, replace
 from fractions import Fraction
+from typing import TypeVar
 
 from advisor.core.figure import Figure, taken
 from advisor.core.model import Crossing, Key, Mm, Model
 from advisor.errors import KnowledgeError, nearest
 from advisor.lengths import Tape
 
+V = TypeVar("V")
 
 @dataclass(frozen=True)
 class Trouble:
@@ -20,6 +23,23 @@ class Trouble:
     mm: Mm
 
 
+class Watched(Mapping[Key, V]):
+    """A mapping that notes each key whose value, or presence, was asked for."""
+
+    def __init__(self, under: Mapping[Key, V], reads: set[Key]) -> None:
+        self.under, self.reads = under, reads
+
+    def __getitem__(self, key: Key) -> V:
+        self.reads.add(key)
+        return self.under[key]
+
+    def __iter__(self) -> Iterator[Key]:
+        return iter(self.under)
+
+    def __len__(self) -> int:
+        return len(self.under)
+
+
 @dataclass(frozen=True)
 class View:
     """The garment (`model`), and the tape that splits and roundings must fit.
@@ -30,6 +50,13 @@ class View:
     model: Model
     tape: Tape
     reads: set[Key] = field(default_factory=set, compare=False)
+
+    @classmethod
+    def watching(cls, model: Model, tape: Tape) -> "View":
+        """A view whose `reads` collects every key looked at, through `model` too."""
+        reads: set[Key] = set()
+        watched = replace(model, measures=Watched(model.measures, reads), states=Watched(model.states, reads))
+        return cls(watched, tape, reads)
 
     def one(self, role: str) -> str:
         """The first place of `role`, by name. KnowledgeError if the garment has none."""
@@ -45,14 +72,12 @@ class View:
 
     def mm(self, key: Key) -> Mm:
         """A measure, mm. KnowledgeError for a key the garment does not have."""
-        self.reads.add(key)
         if key not in self.model.measures:
             raise KnowledgeError(f"no measure '{key}'", hint=nearest(key, self.model.measures))
         return self.model.measures[key]
 
     def word(self, key: Key) -> str:
         """A state. KnowledgeError for a key the garment does not have."""
-        self.reads.add(key)
         if key not in self.model.states:
             raise KnowledgeError(f"no state '{key}'", hint=nearest(key, self.model.states))
         return self.model.states[key]

@@ -31,7 +31,10 @@ def sew_seam(key: Key, words: str, minutes: Spread, stage: Stage, press_key: Key
         places=(place_of(key),),
         setup="straight",
         minutes=minutes,
-        says=f"Baste {words}, matching seams, center front and center back. Try on. Then sew it, and take the basting out.",
+        says=(
+            f"Baste {words}, matching seams, center front and center back. Try on. Then sew it, and take the basting "
+            "out."
+        ),
         expects=(Put(key, "open"),),
         effects=(Put(key, "sewn"), *due),
         try_on=True,

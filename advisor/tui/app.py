@@ -1,150 +1,291 @@
 """The app: which case is in hand, which screen shows it, and the keys that work everywhere."""
 
 import os
+from collections.abc import Mapping
+from functools import partial
+from importlib import import_module
 from pathlib import Path
-from typing import ClassVar
+from typing import TYPE_CHECKING, ClassVar, cast
 
 from textual.app import App
-from textual.binding import Binding, BindingType
-from textual.screen import Screen
+from textual.binding import BindingType
+from textual.events import Resize
 
 from advisor.errors import AdvisorError
-from advisor.ground import clean
-from advisor.interview.session import Session
-from advisor.rulebase.base import RuleBase
-from advisor.tui.look import Reading
+from advisor.ground import AlreadyThere, ChangedOnDisk, clean
+from advisor.report.lines import para
+from advisor.tui.keys import all_ids, app_bindings, keymap_of
+from advisor.tui.look import STAGES, Stage
+from advisor.tui.palette import Actions
 from advisor.tui.screens.cases import CasesScreen
-from advisor.tui.screens.help import help_lines
-from advisor.tui.screens.options import OptionsScreen
-from advisor.tui.screens.plan import PlanScreen
-from advisor.tui.screens.questions import QuestionsScreen
+from advisor.tui.settings import Settings, keep_colors, last_colors, read_settings
 from advisor.tui.themes import THEMES, first_theme
+from advisor.tui.windows import Pick, Reading, Small, Sure, too_small
 
-LEAST_SIZE = (40, 12)
+if TYPE_CHECKING:
+    from advisor.interview.session import Session
+    from advisor.rulebase.base import RuleBase
+    from advisor.tui.unsaved import Unsaved
+
+LATER = ("questions", "options", "plan", "answers", "help")
+"""Screens whose modules need the engine; they are read with the rules, after the first screen is up."""
 
 
 class AdvisorApp(App[None]):
     """The full-screen advisor. `path`: the case to open first, if any."""
 
     TITLE = "Alteration advisor"
-    ENABLE_COMMAND_PALETTE = True
-    BINDINGS: ClassVar[list[BindingType]] = [
-        Binding("1", "stage(1)", "Cases", show=False),
-        Binding("2", "stage(2)", "Questions", show=False),
-        Binding("3", "stage(3)", "Options", show=False),
-        Binding("4", "stage(4)", "Plan", show=False),
-        Binding("question_mark,f1,h", "help", "Help", key_display="?"),
-        Binding("q", "leave", "Quit"),
-        Binding("u", "undo", "Undo"),
-        Binding("t", "theme", "Colors", show=False),
-        Binding("ctrl+q", "leave", "Quit", show=False),
-    ]
-    HORIZONTAL_BREAKPOINTS = [(0, "-narrow"), (90, "-wide")]
-    CSS = "Screen { background: $background; color: $foreground; }"
+    COMMANDS = {Actions}
+    COMMAND_PALETTE_BINDING = "ctrl+p"
+    BINDINGS: ClassVar[list[BindingType]] = app_bindings()
+    CSS = "Screen { background: $background; color: $foreground; } ToastRack { display: none; }"
 
-    def __init__(self, path: Path | None = None) -> None:
+    def __init__(self, path: Path | None = None, settings: Settings | None = None) -> None:
         super().__init__()
         self.first_path = path
+        self.settings = settings or Settings()
+        self.keys: Mapping[str, str] = self.settings.keys
         self.base: RuleBase | None = None
         self.session: Session | None = None
+        self.unsaved: Unsaved | None = None
+        self.drafts: dict[str, str] = {}
+        self.said = ""
 
     def on_mount(self) -> None:
         for theme in THEMES:
             self.register_theme(theme)
-        self.theme = first_theme()
+        self.theme = first_theme(last_colors())
+        self.set_keymap(keymap_of(self.keys))
         self.push_screen(CasesScreen())
         # The first screen is drawn before the rules are read: three hundred files take a moment.
-        self.run_worker(self._load, thread=True, exclusive=True)
+        self.call_after_refresh(self.run_worker, self._load, thread=True, group="load")
+
+    def on_resize(self, event: Resize) -> None:
+        small = too_small(event.size.width, event.size.height)
+        if small and not isinstance(self.screen, Small):
+            self.push_screen(Small())
+        elif not small and isinstance(self.screen, Small):
+            self.pop_screen()
 
     def _load(self) -> None:
-        from advisor.rulebase.base import the_base
-
         try:
+            from advisor.rulebase.base import the_base
+
             base = the_base()
+            for name in LATER:
+                import_module(f"advisor.tui.screens.{name}")
         except AdvisorError as fault:
             self.call_from_thread(self.tell, fault)
             return
         self.call_from_thread(self._loaded, base)
 
-    def _loaded(self, base: RuleBase) -> None:
+    def _loaded(self, base: "RuleBase") -> None:
         self.base = base
+        for screen in self.screen_stack:
+            if isinstance(screen, CasesScreen):
+                screen.ready()
         if self.first_path is not None:
             self.open_case(self.first_path)
-        elif isinstance(self.screen, CasesScreen):
-            self.screen.ready()
 
-    def open_case(self, path: Path) -> None:
-        """Open the case in `path` and show its questions; begin it if there is none."""
+    def open_case(self, path: Path, *, example: bool = False) -> None:
+        """Open the case in `path` and show its questions; begin it if there is none. An example becomes a copy."""
         if self.base is None:
-            self.notify("Still reading the rules; a moment.", markup=False)
+            self.first_path = path
+            self.say("Still reading the rules; it opens in a moment.")
             return
+        from advisor.ground import new_path
+        from advisor.interview.session import Session
+        from advisor.tui.shelf import own_folder
+
         try:
-            if path.exists():
-                self.session = Session.open(self.base, path)
-                self.action_stage(2)
-            elif isinstance(self.screen, CasesScreen):
+            if not path.exists() and isinstance(self.screen, CasesScreen):
                 self.screen.begin(path)
+                return
+            session = Session.open(self.base, path)
+            if example:
+                session.path = new_path(own_folder(), session.case.title, ".toml")
+                self.say("An example: your answers are kept in a copy of it.")
+            self.took(session)
         except AdvisorError as fault:
             self.tell(fault)
+        except (OSError, ValueError) as fault:
+            self.tell(AdvisorError("that is not the name of a file", where=clean(str(path)), hint=clean(str(fault))))
+
+    def took(self, session: "Session") -> None:
+        """Have a case in hand, show its questions, and offer what an earlier sitting could not save."""
+        from advisor.tui.unsaved import Unsaved
+
+        if self.unsaved is not None:
+            self.unsaved.close()
+        self.session, self.unsaved = session, Unsaved(session.path)
+        self.drafts.clear()
+        self.action_stage(2)
+        try:
+            notes = self.unsaved.pending(session)
+        except AdvisorError as fault:
+            self.tell(fault)
+            return
+        if notes:
+            told = [note.told(session) for note in notes]
+            lines = partial(_listed, "These could not be saved when they were given:", told)
+            self.push_screen(Sure(lines, "put them into the case", "leave them for the next time"), self._restore)
+
+    def _restore(self, yes: bool | None) -> None:
+        session, unsaved = self.session, self.unsaved
+        if not yes or session is None or unsaved is None:
+            return
+        try:
+            for note in unsaved.pending(session):
+                note.give(session)
+            unsaved.forget()
+        except AdvisorError as fault:
+            self.tell(fault)
+        self.say("They are in the case now.")
+        self.action_stage(self.stage_now())
+
+    def say(self, text: str) -> None:
+        """Show a message above the keys, on this screen or on the one about to come."""
+        self.said = text
+        if isinstance(self.screen, Stage):
+            self.screen.say(text)
 
     def tell(self, fault: AdvisorError) -> None:
         """Show a refusal until it is read."""
-        self.push_screen(Reading(clean(str(fault), newlines=True).splitlines()))
+        self.push_screen(Reading(lambda: [row for part in str(fault).splitlines() for row in para(part)]))
+
+    def refused(self, fault: AdvisorError, note: str) -> None:
+        """Something could not be saved: keep a note of it, and offer what would help."""
+        if isinstance(fault, ChangedOnDisk | AlreadyThere):
+            gone = isinstance(fault, ChangedOnDisk) and fault.change.found is None
+            yes = "write the file again" if gone else "open the file as it is now; then answer again"
+            lines = [fault.what, fault.where, "What you gave last is not saved; it stays on the screen."]
+            ask = Sure(lambda: [row for part in lines for row in para(part)], yes, "leave everything as it is")
+            self.push_screen(ask, partial(self._reopen, gone))
+            return
+        try:
+            if self.unsaved is not None:
+                self.unsaved.note(note)
+            kept = "It is noted and will be offered when the case is opened again."
+        except AdvisorError as worse:
+            kept = f"It could not be noted for later either ({worse.what}): keep this window open."
+        lines = [fault.what, fault.where, fault.hint, "What you gave is not saved; it stays on the screen.", kept]
+        self.push_screen(Reading(lambda: [row for part in lines for row in para(part)]))
+
+    def _reopen(self, gone: bool, yes: bool | None) -> None:
+        session = self.session
+        if not yes or session is None:
+            return
+        from dataclasses import replace
+
+        from advisor.interview.session import Session
+
+        try:
+            if gone and session.opened is not None:
+                # As a copy of what was open, so that the comments in the file are kept too.
+                session.opened = replace(session.opened, path=session.path.with_name(session.path.name + ".gone"))
+                session.save()
+                self.say("The file is there again. Give the last answer once more.")
+            else:
+                self.session = Session.open(session.base, session.path)
+                self.say("This is the file as it is now. Give the last answer once more.")
+        except AdvisorError as fault:
+            self.tell(fault)
+        self.action_stage(self.stage_now())
 
     def action_stage(self, stage: int) -> None:
         """Go to a stage of the flow."""
         if stage != 1 and self.session is None:
-            self.notify("Open or begin a case first.", markup=False)
+            self.say("Open a case first, or begin one.")
             return
-        if isinstance(self.screen, Reading):
+        while len(self.screen_stack) > 1 and not isinstance(self.screen, Stage):
             self.pop_screen()
-        screens: dict[int, type[Screen[None]]] = {
-            1: CasesScreen, 2: QuestionsScreen, 3: OptionsScreen, 4: PlanScreen,
-        }  # fmt: skip
-        self.switch_screen(screens[stage]())
+        self.switch_screen(_screen(stage))
+
+    def action_go(self) -> None:
+        """Pick a stage; the next one stands ready."""
+        from advisor.tui.choices import Row
+
+        if isinstance(self.screen, Stage):
+            rows = [Row(str(number), name) for number, name in enumerate(STAGES, 1)]
+            at = min(self.stage_now(), len(STAGES) - 1)
+            self.push_screen(Pick("Go to which stage?", rows, at), self._gone)
+
+    def _gone(self, stage: str | None) -> None:
+        if stage is not None:
+            self.action_stage(int(stage))
+
+    def stage_now(self) -> int:
+        """The stage of the screen that shows, or lies below a window."""
+        for screen in reversed(self.screen_stack):
+            if isinstance(screen, Stage):
+                return screen.STAGE
+        return 1
 
     def action_help(self) -> None:
         """Help for the screen that shows."""
-        if not isinstance(self.screen, Reading):
-            self.push_screen(Reading(help_lines(self, self.screen)))
+        if isinstance(self.screen, Stage):
+            from advisor.tui.screens.help import help_lines
+
+            self.push_screen(Reading(partial(help_lines, self.screen.KEYS, self.keys)))
 
     def action_undo(self) -> None:
         """Take the last answer or choice back."""
-        if self.session is None:
-            return
-        try:
-            what = self.session.undo()
-        except AdvisorError as fault:
-            self.tell(fault)
-            return
-        self.notify(f"Taken back: {clean(what)}" if what else "There is nothing to take back.", markup=False)
-        if what and self.session is not None:
-            self.action_stage(self.stage_now())
+        self._step("undo", "Taken back", "There is nothing to take back.")
 
-    def stage_now(self) -> int:
-        """The stage of the screen that shows."""
-        for stage, kind in ((2, QuestionsScreen), (3, OptionsScreen), (4, PlanScreen)):
-            if isinstance(self.screen, kind):
-                return stage
-        return 1
+    def action_redo(self) -> None:
+        """Give again what was taken back."""
+        self._step("redo", "Given again", "There is nothing to give again.")
+
+    def _step(self, name: str, done: str, nothing: str) -> None:
+        if self.session is None or not isinstance(self.screen, Stage):
+            return
+        before = self.session.case
+        try:
+            what = self.session.undo() if name == "undo" else self.session.redo()
+        except AdvisorError as fault:
+            self.refused(fault, "")
+            return
+        self.say(f"{done}: {what}" if what else nothing)
+        if what:
+            self.screen.changed(before)
 
     def action_theme(self) -> None:
-        """The next of our themes."""
+        """The next of our themes, kept for the next start."""
         names = [theme.name for theme in THEMES]
         here = names.index(self.theme) if self.theme in names else -1
         self.theme = names[(here + 1) % len(names)]
-        self.notify(f"Colors: {self.theme}", markup=False)
+        keep_colors(self.theme)
+        self.say(f"Colors: {self.theme}")
 
     def action_leave(self) -> None:
         """Quit. Every answer was saved as it was given."""
+        if self.unsaved is not None:
+            self.unsaved.close()
         self.exit()
 
-    def action_help_quit(self) -> None:
-        """What Ctrl+C says: nothing is lost, and how to quit."""
-        self.notify("Everything is saved. Press q (or Ctrl+Q while typing) to quit.", markup=False)
+    def action_quit_hint(self) -> None:
+        """What Ctrl+C says if no text is marked."""
+        self.say("Nothing is lost: all that was given is saved. q quits, or Ctrl+Q while typing.")
+
+    action_help_quit = action_quit_hint
+
+
+def _screen(stage: int) -> Stage:
+    if stage == 1:
+        return CasesScreen()
+    name = STAGES[stage - 1]
+    module = import_module(f"advisor.tui.screens.{name.casefold()}")
+    return cast(Stage, getattr(module, f"{name}Screen")())
+
+
+def _listed(head: str, items: list[str]) -> list[str]:
+    from advisor.report.lines import bullets
+
+    return [*para(head), *bullets(items)]
 
 
 def run_screens(path: Path | None) -> None:
-    """Open the full screen, with the case in `path` if one is given."""
-    mouse = os.environ.get("ADVISOR_MOUSE", "1") != "0"
-    AdvisorApp(path).run(mouse=mouse)
+    """Open the full screen, with the case in `path` if one is given. UsageError for settings that are wrong."""
+    settings = read_settings(all_ids())
+    mouse = settings.mouse and os.environ.get("ADVISOR_MOUSE", "1") != "0"
+    AdvisorApp(path, settings).run(mouse=mouse)

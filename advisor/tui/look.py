@@ -1,54 +1,149 @@
-"""What all screens share: the line that says where one is, and text that is never taken for markup."""
+"""What all screens share: plain text that flows with the width, the line that says where one is, the message line."""
 
+from collections.abc import Callable, Iterable
+from typing import ClassVar
+
+from textual import on
 from textual.app import ComposeResult
-from textual.containers import VerticalScroll
-from textual.screen import ModalScreen
+from textual.containers import Horizontal, VerticalScroll
+from textual.events import Click, Resize
+from textual.message import Message
+from textual.screen import Screen
+from textual.timer import Timer
 from textual.widgets import Static
 
-from advisor.ground import clean
+from advisor.ground import clean, line
+from advisor.report.lines import wrapped_at
+from advisor.tui.keyline import KeyLine
+from advisor.tui.keys import TEXTS
 
 STAGES = ("Cases", "Questions", "Options", "Plan")
+LEAST_WIDTH = 20
+MOST_WIDTH = 90
+SAID_SECONDS = 12.0
+
+Lines = Callable[[], Iterable[str]]
 
 
 class Text(Static):
-    """Plain text. Square brackets are square brackets."""
+    """Plain text. Square brackets are square brackets, and everything goes through the gate."""
 
     def __init__(self, text: str = "", *, id: str | None = None, classes: str | None = None) -> None:
-        super().__init__(text, markup=False, id=id, classes=classes)
+        super().__init__(clean(text, newlines=True), markup=False, id=id, classes=classes)
 
-    def lines(self, lines: list[str]) -> None:
-        """Show these lines."""
-        self.update("\n".join(lines))
-
-
-class Where(Text):
-    """The stages in one line, the present one in brackets, and the case."""
-
-    DEFAULT_CSS = "Where { height: 1; background: $panel; color: $foreground; text-style: bold; }"
-
-    def __init__(self, stage: int, title: str = "") -> None:
-        names = [f"[{n} {name}]" if n == stage else f" {n} {name} " for n, name in enumerate(STAGES, 1)]
-        super().__init__("".join(names) + (f"  {clean(title)}" if title else ""))
+    def tell(self, text: str) -> None:
+        """Show this text; an empty one takes no room."""
+        self.display = bool(text)
+        self.update(clean(text, newlines=True))
 
 
-class Reading(ModalScreen[None]):
-    """Lines to read, over the screen; any of the leaving keys goes back."""
+class Flow(Text):
+    """Paragraphs wrapped anew whenever the width changes. They are made by `lines`, within the width there is."""
 
-    BINDINGS = [("escape,q,enter,w", "dismiss", "Back")]
+    def __init__(self, lines: Lines = list, *, id: str | None = None, classes: str | None = None) -> None:
+        super().__init__(id=id, classes=classes)
+        self.lines = lines
+
+    def flow(self, lines: Lines) -> None:
+        """Show these lines from now on."""
+        self.lines = lines
+        self._wrap()
+
+    def on_resize(self, event: Resize) -> None:
+        self._wrap()
+
+    def _wrap(self) -> None:
+        width = self.size.width
+        if width:
+            with wrapped_at(max(LEAST_WIDTH, min(width, MOST_WIDTH))):
+                self.tell("\n".join(self.lines()).strip("\n"))
+
+
+class Page(VerticalScroll):
+    """Something to scroll, with the same keys as a list."""
+
+    BINDINGS = list(TEXTS)
+
+
+class StageName(Text):
+    """The name of one stage; a click goes there."""
+
+    def __init__(self, stage: int, here: bool) -> None:
+        name = f"{stage} {STAGES[stage - 1]}"
+        super().__init__(f"[{name}]" if here else f" {name} ", classes="here" if here else "")
+        self.stage = stage
+
+    def on_click(self, event: Click) -> None:
+        event.stop()
+        self.post_message(GoToStage(self.stage))
+
+
+class GoToStage(Message):
+    """A stage was clicked."""
+
+    def __init__(self, stage: int) -> None:
+        super().__init__()
+        self.stage = stage
+
+
+class Where(Horizontal):
+    """The stages in one line, the present one in brackets, and the case as far as there is room."""
+
     DEFAULT_CSS = """
-    Reading { align: center middle; }
-    Reading > VerticalScroll { width: 95%; max-width: 90; height: 90%; background: $surface; border: solid $primary; padding: 0 1; }
-    Reading Text.foot { color: $accent; height: auto; }
+    Where { height: 1; background: $panel; color: $foreground; }
+    Where StageName { width: auto; }
+    Where StageName.here { text-style: bold; }
+    Where #case { width: 1fr; text-align: right; padding: 0 1; }
     """
 
-    def __init__(self, lines: list[str]) -> None:
+    def __init__(self, stage: int, title: str = "") -> None:
         super().__init__()
-        self.shown = lines
+        self.stage, self.title_text = stage, title
 
     def compose(self) -> ComposeResult:
-        with VerticalScroll():
-            yield Text("\n".join(self.shown).strip("\n"), id="reading")
-            yield Text("\nEsc, q or Enter goes back. Arrows and Page keys scroll.", classes="foot")
+        for stage in range(1, len(STAGES) + 1):
+            yield StageName(stage, stage == self.stage)
+        yield Text("", id="case")
 
-    def on_mount(self) -> None:
-        self.query_one(VerticalScroll).focus()
+    def on_resize(self, event: Resize) -> None:
+        room = event.size.width - sum(len(name) + 4 for name in STAGES) - 2
+        self.query_one("#case", Text).tell(line(self.title_text, room) if room > 12 else "")
+
+
+class Stage(Screen[None]):
+    """A screen of the flow: where one is at the top, a message and the keys at the foot."""
+
+    KEYS: ClassVar[str] = ""
+    HORIZONTAL_BREAKPOINTS = [(0, "-slim"), (60, "-narrow"), (90, "-wide")]
+    VERTICAL_BREAKPOINTS = [(0, "-short"), (20, "-tall")]
+    DEFAULT_CSS = """
+    Stage #said { height: auto; max-height: 3; padding: 0 1; background: $panel; color: $accent; display: none; }
+    Stage .label { color: $secondary; text-style: bold; height: 1; padding: 0 1; }
+    Stage.-short .label { display: none; }
+    """
+
+    def __init__(self) -> None:
+        super().__init__()
+        self._hush: Timer | None = None
+
+    def foot(self) -> ComposeResult:
+        """The two lines at the foot of every stage."""
+        yield Text("", id="said")
+        yield KeyLine(self.KEYS)
+
+    def say(self, text: str) -> None:
+        """Show a message above the keys for a while."""
+        for said in self.query("#said").results(Text):
+            said.tell(text)
+        if self._hush is not None:
+            self._hush.stop()
+        self._hush = self.set_timer(SAID_SECONDS, self._quiet)
+
+    def _quiet(self) -> None:
+        for said in self.query("#said").results(Text):
+            said.tell("")
+
+    @on(GoToStage)
+    async def clicked(self, event: GoToStage) -> None:
+        """A stage in the top line was clicked."""
+        await self.app.run_action(f"stage({event.stage})")

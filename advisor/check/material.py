@@ -1,0 +1,185 @@
+"""Everything the checks look at, read file by file, so that one broken file hides nothing but itself."""
+
+import ast
+import re
+from collections.abc import Iterator, Mapping
+from contextlib import contextmanager
+from dataclasses import dataclass, field
+from functools import cached_property
+from pathlib import Path
+from typing import TYPE_CHECKING, Any
+
+from advisor.check.fault import Book
+from advisor.casefile import read_case
+from advisor.core.case import Case
+from advisor.engine import Engine
+from advisor.errors import AdvisorError, KnowledgeError, nearest
+from advisor.knowledge.cards import Card, Find
+from advisor.knowledge.facts import FACTS
+from advisor.knowledge.fix import Fix
+from advisor.rulebase.base import RuleBase
+from advisor.rulebase.garment import Garment, RoleShape, read_garment
+from advisor.rulebase.grades import GradeBook, read_grades
+from advisor.rulebase.load import KINDS, NOT_TOPICS, card_id, load_module
+from advisor.rulebase.reads import all_read
+from advisor.rulebase.sources import Source, read_sources
+from advisor.rulebase.specs import spec_of
+from advisor.rulebase.toml import read_shape
+
+if TYPE_CHECKING:
+    from advisor.check.trials import Trials
+
+
+@dataclass
+class Material:
+    """The rule base of `folder` and the cases of `cases`, as far as they can be read.
+
+    `sound`: the rules whose conditions an engine takes; only those are run.
+    """
+
+    folder: Path
+    cases: Path
+    rules: dict[str, Card] = field(default_factory=dict)
+    fixes: dict[str, Fix] = field(default_factory=dict)
+    files: dict[str, Path] = field(default_factory=dict)
+    roles: dict[str, RoleShape] = field(default_factory=dict)
+    garments: dict[str, Garment] = field(default_factory=dict)
+    sources: Mapping[str, Source] = field(default_factory=dict)
+    grades: GradeBook | None = None
+    sound: set[str] = field(default_factory=set)
+    read_cases: dict[str, Case] = field(default_factory=dict)
+    trials: "Trials | None" = None
+
+    def where(self, path: Path | str) -> str:
+        """A path as it is told: from the checkout on. Of a card's id: its file."""
+        if isinstance(path, str):
+            path = self.files[path]
+        for root in (self.folder.parent, self.cases.parent):
+            if path.is_relative_to(root):
+                return path.relative_to(root).as_posix()
+        return path.name
+
+    def of(self, kind: type[Card]) -> Iterator[tuple[str, Any]]:
+        """The rules of one kind (Find, Answer, Veto), by id."""
+        return ((id, card) for id, card in sorted(self.rules.items()) if isinstance(card, kind))
+
+    def cards(self) -> Iterator[tuple[str, Card | Fix]]:
+        """All cards by id, fixes too."""
+        yield from sorted({**self.rules, **self.fixes}.items())
+
+    @cached_property
+    def problems(self) -> dict[str, list[str]]:
+        """The names of problems, each with the findings that find it."""
+        found: dict[str, list[str]] = {}
+        for id, card in self.of(Find):
+            found.setdefault(card.problem, []).append(id)
+        return found
+
+    @cached_property
+    def trees(self) -> dict[str, ast.Module]:
+        """The parsed source of each card."""
+        return {id: ast.parse(path.read_text(encoding="utf-8")) for id, path in self.files.items()}
+
+    def line(self, id: str, text: str = "", keyword: str = "") -> int:
+        """The line of a card's file where the literal `text`, or else the argument `keyword`, stands; or 0."""
+        nodes = list(ast.walk(self.trees[id])) if id in self.files else []
+        lines = [n.lineno for n in nodes if isinstance(n, ast.Constant) and text and n.value == text]
+        lines += [n.value.lineno for n in nodes if isinstance(n, ast.keyword) and keyword and n.arg == keyword]
+        return lines[0] if lines else 0
+
+    @cached_property
+    def whole(self) -> Engine:
+        """One engine of all sound rules."""
+        return self.engine_of(tuple(sorted(self.sound)))
+
+    def engine_of(self, ids: tuple[str, ...]) -> Engine:
+        """An engine of these rules, in this order."""
+        return Engine([spec_of(id, self.rules[id]) for id in ids], FACTS)
+
+    def base(self, engine: Engine | None = None) -> RuleBase:
+        """A rule base of the sound rules, for advice and plans; with another engine if one is given."""
+        assert self.grades is not None
+        return RuleBase(
+            folder=self.folder,
+            rules={id: self.rules[id] for id in sorted(self.sound)},
+            fixes=dict(self.fixes),
+            files=dict(self.files),
+            garments=dict(self.garments),
+            sources=self.sources,
+            grades=self.grades,
+            engine=engine or self.whole,
+            read=all_read(self.rules[id] for id in sorted(self.sound)),
+        )
+
+
+def read_material(folder: Path, cases: Path, book: Book) -> Material:
+    """Everything below `folder` that can be read; what cannot is written into `book`."""
+    material = Material(folder, cases)
+    for path in sorted((folder / "roles").glob("*.toml")):
+        with _told(book, material, path):
+            material.roles[path.stem] = read_shape(path, RoleShape)
+    for path in sorted((folder / "garments").glob("*.toml")):
+        with _told(book, material, path):
+            material.garments[path.stem] = read_garment(path, material.roles)
+    with _told(book, material, folder / "sources.toml"):
+        material.sources = read_sources(folder / "sources.toml")
+    with _told(book, material, folder / "grades.toml"):
+        material.grades = read_grades(folder / "grades.toml")
+    for path in _card_files(material, book):
+        with _told(book, material, path):
+            _load(material, path)
+    for id in sorted(material.rules):
+        with _told(book, material, material.files[id], material.line(id, keyword="when")):
+            material.engine_of((id,))
+            material.sound.add(id)
+    questions = {id: garment.questions for id, garment in material.garments.items()}
+    for path in sorted(cases.glob("*.toml")):
+        with _told(book, material, path):
+            material.read_cases[path.name] = read_case(path, questions).case
+    return material
+
+
+@contextmanager
+def _told(book: Book, material: Material, path: Path, line: int = 0) -> Iterator[None]:
+    try:
+        yield
+    except AdvisorError as fault:
+        number = re.search(r":(\d+)$", fault.where)
+        inside = "" if str(path) in fault.where or line else f" ({fault.where})"
+        book.error(material.where(path), fault.what + inside, fault.hint or "mend the file", int(number[1]) if number else line)
+
+
+def _card_files(material: Material, book: Book) -> Iterator[Path]:
+    for path in sorted(material.folder.rglob("*.py")):
+        parts = path.relative_to(material.folder).parts
+        if "__pycache__" in parts or parts == ("__init__.py",):
+            continue
+        if len(parts) == 3 and parts[0] not in NOT_TOPICS and parts[1] in KINDS:
+            yield path
+            continue
+        near = nearest(parts[1], KINDS) if len(parts) == 3 else ""
+        book.error(material.where(path), "lies where no card belongs", f"rules/<topic>/<kind>/<name>.py; {near}".rstrip("; "))
+
+
+def _load(material: Material, path: Path) -> None:
+    id = card_id(path, material.folder)
+    name, kind = KINDS[path.parent.name]
+    module = load_module(path, id)
+    cards = {key: value for key, value in vars(module).items() if isinstance(value, Card | Fix)}
+    own = [key for key, value in cards.items() if isinstance(value, kind)]
+    if own != [name] or len(cards) != 1:
+        raise KnowledgeError(
+            f"holds {_counted(cards)} where one {kind.__name__} called '{name}' belongs",
+            where=str(path),
+            hint=f"a file in {path.parent.name}/ says `{name} = {kind.__name__}(...)` once, and nothing else",
+        )
+    material.files[id] = path
+    card = cards[name]
+    if isinstance(card, Fix):
+        material.fixes[id] = card
+    else:
+        material.rules[id] = card
+
+
+def _counted(cards: Mapping[str, object]) -> str:
+    return " and ".join(f"a {type(card).__name__} called '{name}'" for name, card in cards.items()) or "no card"

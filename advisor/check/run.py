@@ -1,0 +1,53 @@
+"""Running the checks, one after the other, over one rule base."""
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from pathlib import Path
+from time import perf_counter
+
+from advisor.check import examples, garments, near_misses, order, reach, rivals, stages, verifier, vocabulary, wording
+from advisor.check.fault import Book, Fault
+from advisor.check.material import Material, read_material
+
+Check = Callable[[Material, Book], None]
+CHECKS: tuple[tuple[str, Check], ...] = (
+    ("wording", wording.check),
+    ("vocabulary", vocabulary.check),
+    ("examples", examples.check),
+    ("near misses", near_misses.check),
+    ("reach", reach.check),
+    ("stages", stages.check),
+    ("verifier", verifier.check),
+    ("order", order.check),
+    ("rivals", rivals.check),
+    ("garments", garments.check),
+)
+
+
+@dataclass(frozen=True)
+class Report:
+    """What the checks found, sorted by file, and the seconds each took."""
+
+    faults: tuple[Fault, ...]
+    seconds: tuple[tuple[str, float], ...]
+    material: Material
+
+    @property
+    def errors(self) -> tuple[Fault, ...]:
+        """What must be mended."""
+        return tuple(fault for fault in self.faults if not fault.note)
+
+
+def run_checks(folder: Path, cases: Path | None = None) -> Report:
+    """All checks on the rule base in `folder`, with the cases beside it."""
+    start = perf_counter()
+    book = Book("files")
+    material = read_material(folder, cases or folder.parent / "cases", book)
+    faults, seconds = list(book), [("files", perf_counter() - start)]
+    for name, check in CHECKS:
+        start = perf_counter()
+        book = Book(name)
+        check(material, book)
+        faults += book
+        seconds.append((name, perf_counter() - start))
+    return Report(tuple(sorted(faults)), tuple(seconds), material)

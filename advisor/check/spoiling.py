@@ -1,0 +1,53 @@
+"""Spoiling plans: one operation left out, or one number off by one mark of the tape. Some finding must notice."""
+
+from collections.abc import Iterator
+from dataclasses import dataclass, field, replace
+
+from advisor.advise.adapter import facts_of
+from advisor.advise.plan import work_through
+from advisor.check.probes import Probe
+from advisor.check.watching import Watching
+from advisor.core.advice import Plan
+from advisor.core.case import FixId
+from advisor.core.model import Change, Mm, Model
+from advisor.core.work import Op
+from advisor.knowledge.facts import Problem
+from advisor.rulebase.base import RuleBase
+
+
+@dataclass
+class Spoiling:
+    """Each operation of each fix is spoiled once. `missed`: ways that nothing noticed, with the first world."""
+
+    engine: Watching
+    seen: set[tuple[FixId, str]] = field(default_factory=set)
+    missed: dict[tuple[FixId, str, str], str] = field(default_factory=dict)
+    ways: int = 0
+
+    def spoil(self, base: RuleBase, probe: Probe, plan: Plan) -> None:
+        """Every operation of the plan that was not spoiled before."""
+        ops = tuple(step.op for step in plan.steps)
+        fine = self._open(base, work_through(ops, probe.world.model)[0])
+        for index, step in enumerate(plan.steps):
+            fixes = [option.partition(">")[2] for option in step.serves]
+            if all((fix, step.op.id) in self.seen for fix in fixes) or step.op.id in plan.blocked:
+                continue
+            self.seen |= {(fix, step.op.id) for fix in fixes}
+            for way, other in _ways(step.op, probe.world.tape.mark):
+                self.ways += 1
+                spoiled = work_through((*ops[:index], *other, *ops[index + 1 :]), probe.world.model)[0]
+                if not self._open(base, spoiled) - fine:
+                    self.missed.setdefault((fixes[0], step.op.id, way), probe.told)
+
+    def _open(self, base: RuleBase, model: Model) -> set[tuple[str, Mm]]:
+        return {(problem.id, problem.mm) for problem in self.engine.run(facts_of(model, base.read)).of(Problem)}
+
+
+def _ways(op: Op, mark: Mm) -> Iterator[tuple[str, tuple[Op, ...]]]:
+    yield "leaving it out", ()
+    for at, effect in enumerate(op.effects):
+        if isinstance(effect, Change):
+            for marks, words in ((-1, "one mark less"), (1, "one mark more")):
+                by = replace(effect.by, value=effect.mm + marks * mark)
+                effects = (*op.effects[:at], Change(effect.key, by), *op.effects[at + 1 :])
+                yield f"{words} of {effect.key}", (replace(op, effects=effects),)

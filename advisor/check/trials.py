@@ -1,0 +1,223 @@
+"""Trying the rules on every probe, with the first option and with each other one, and noting what happened.
+
+The checks of reach, stages, rivals and spoiling read these notes; none of them runs anything itself.
+"""
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+
+from advisor.advise.adapter import facts_of
+from advisor.advise.plan import make_plan
+from advisor.check import probes
+from advisor.check.material import Material
+from advisor.check.probes import Probe, answers_in, gated, probe_of
+from advisor.check.spoiling import Spoiling
+from advisor.check.watching import Watching
+from advisor.core.advice import Plan
+from advisor.core.case import Choice, FindingId, FixId
+from advisor.core.model import Key, Value
+from advisor.core.stages import Stage
+from advisor.core.work import Op, Option
+from advisor.engine import Run
+from advisor.errors import AdvisorError
+from advisor.knowledge.cards import Answer, Find, Veto
+from advisor.knowledge.facts import Problem
+from advisor.rulebase.base import RuleBase
+from advisor.rulebase.garment import Garment
+
+ALIKE = 1  # worlds of one answer on which the same rules fire, planned this often
+TRIES = 1  # plans in which an option other than the first is chosen for a problem
+MOST_PLANS = 700
+
+
+@dataclass(frozen=True)
+class Broken:
+    """A plan that could not be made: what was said, the card it began in, and on what world."""
+
+    what: str
+    where: str
+    hint: str
+    told: str
+
+
+@dataclass
+class Trials:
+    """What was seen on all probes. Each record keeps the first world that showed it.
+
+    writes: who writes a key, by the stage of the finding it was chosen for; the effects are in from then on.
+    shut: problems for which no option stands, with the rules that rule them out.
+    """
+
+    watching: Watching
+    spoiling: Spoiling
+    plans: int = 0
+    worlds: int = 0
+    offered: set[FixId] = field(default_factory=set)
+    tried: dict[tuple[str, FixId], int] = field(default_factory=dict)
+    reads: set[Key] = field(default_factory=set)
+    ops: dict[tuple[FixId, str], Op] = field(default_factory=dict)
+    writes: dict[tuple[str, Key, Stage], tuple[FixId, str]] = field(default_factory=dict)
+    blocked: dict[tuple[FixId, str], str] = field(default_factory=dict)
+    unclosed: dict[tuple[str, FixId], str] = field(default_factory=dict)
+    shut: dict[tuple[str, ...], dict[str, str]] = field(default_factory=dict)
+    broken: dict[tuple[str, str], Broken] = field(default_factory=dict)
+
+
+def trials_of(material: Material) -> Trials:
+    """The notes of all trials, made once for each material."""
+    if material.trials is None:
+        material.trials = _Trying(material).all()
+    return material.trials
+
+
+class _Trying:
+    def __init__(self, material: Material) -> None:
+        self.material = material
+        self.engine = Watching(material)
+        self.base: RuleBase = material.base(self.engine)
+        self.trials = Trials(self.engine, Spoiling(self.engine))
+        self.alike: dict[frozenset[str], int] = {}
+        self.found: dict[tuple[str, str], Mapping[Key, Value]] = {}
+
+    def all(self) -> Trials:
+        for probe in probes.of_cases(self.material):
+            self._try(probe)
+        for _, garment in sorted(self.material.garments.items()):
+            for probe in probes.alone(garment):
+                if self._new(probe):
+                    self._try(probe)
+            for probe in probes.together(garment):
+                self._try(probe)
+            self._by_example(garment)
+        return self.trials
+
+    def _by_example(self, garment: Garment) -> None:
+        """Worlds made from the examples of those cards that nothing has reached so far."""
+        for kind in (Find, Answer, Veto):
+            for id, card in self.material.of(kind):
+                if id in self.material.sound and id not in self.engine.fired and card.fires:
+                    for problem in _problems(card):
+                        having = {**self._having(garment, problem), **self._offering(garment, problem, card)}
+                        answers = gated(garment, {**having, **answers_in(garment, card.fires[0].facts)})
+                        self._try(probe_of(garment, answers))
+
+    def _offering(self, garment: Garment, problem: str, card: object) -> Mapping[Key, Value]:
+        """Answers with which the fix a veto speaks of is offered for this problem."""
+        for _, answer in self.material.of(Answer):
+            if isinstance(card, Veto) and answer.problem == problem and answer.fix == card.fix and answer.fires:
+                return answers_in(garment, answer.fires[0].facts)
+        return {}
+
+    def _having(self, garment: Garment, problem: str) -> Mapping[Key, Value]:
+        """Answers with which this problem is found."""
+        if (garment.id, problem) in self.found:
+            return self.found[garment.id, problem]
+        for id in self.material.problems.get(problem, []):
+            return answers_in(garment, self.material.rules[id].fires[0].facts)
+        return {}
+
+    def _new(self, probe: Probe) -> bool:
+        """Whether no world before this one made the same rules fire."""
+        run = self._look(probe)
+        if run is None:
+            return False
+        key = frozenset(firing.rule for firing in run.firings)
+        self.alike[key] = self.alike.get(key, 0) + 1
+        return bool(key) and self.alike[key] <= ALIKE
+
+    def _look(self, probe: Probe) -> Run | None:
+        self.engine.told = probe.told
+        self.trials.worlds += 1
+        try:
+            run = self.engine.run(facts_of(probe.world.model, self.base.read))
+        except Exception as fault:  # an author's function may raise anything
+            self._broke(probe, fault, {})
+            return None
+        for problem in run.of(Problem):
+            self.found.setdefault((probe.world.garment.id, problem.name), probe.answers)
+        return run
+
+    def _try(self, probe: Probe) -> None:
+        """The plan as it comes, then one for each option not taken so far."""
+        plan = self._plan(probe, {}) if self._look(probe) else None
+        for option in plan.advice.options if plan else ():
+            if option.open and self.trials.tried.get(_pair(plan, option), 0) < TRIES:
+                self._plan(probe, {option.finding: Choice(option.fix)})
+
+    def _plan(self, probe: Probe, choices: dict[FindingId, Choice]) -> Plan | None:
+        if self.trials.plans >= MOST_PLANS:
+            return None
+        self.trials.plans += 1
+        try:
+            plan = make_plan(self.base, probe.world, {**probe.choices, **choices}, probe.limits)
+        except Exception as fault:  # a fix may raise anything
+            self._broke(probe, fault, choices)
+            return None
+        for option in plan.advice.options:
+            self._note_option(probe, plan, option)
+        self._note_plan(probe, plan)
+        self.trials.spoiling.spoil(self.base, probe, plan)
+        return plan
+
+    def _broke(self, probe: Probe, fault: Exception, choices: Mapping[FindingId, Choice]) -> None:
+        ours = fault if isinstance(fault, AdvisorError) else None
+        said = ours.what if ours else f"{type(fault).__name__}: {fault}"
+        where = ours.where if ours and ours.where not in ("", "plan", "order of work") else _raiser(fault)
+        chosen = "".join(f", {choice.fix} for {finding}" for finding, choice in choices.items())
+        for finding, choice in choices.items():
+            self.trials.tried.setdefault((finding.partition("@")[0], choice.fix), 1)
+        broken = Broken(said, where or next((c.fix for c in choices.values()), ""), ours.hint if ours else "", probe.told + chosen)
+        self.trials.broken.setdefault((said, where), broken)
+
+    def _note_option(self, probe: Probe, plan: Plan, option: Option) -> None:
+        finding = plan.advice.finding(option.finding)
+        assert finding is not None
+        self.trials.offered.add(option.fix)
+        for op in option.work.ops:
+            self.trials.ops.setdefault((option.fix, op.id), op)
+            for effect in op.effects:
+                key = (probe.world.garment.id, effect.key, finding.stage)
+                self.trials.writes.setdefault(key, (option.fix, op.id))
+        if plan.advice.choices.get(option.finding, Choice("")).fix == option.fix:
+            pair = _pair(plan, option)
+            self.trials.tried[pair] = self.trials.tried.get(pair, 0) + 1
+            left = {finding.id for finding in plan.remains}
+            if option.closes and option.open and not option.work.leaves and option.finding in left:
+                self.trials.unclosed.setdefault(pair, probe.told)
+
+    def _note_plan(self, probe: Probe, plan: Plan) -> None:
+        self.trials.reads |= plan.advice.reads
+        serves = {step.op.id: step.serves for step in plan.steps}
+        for op in plan.blocked:
+            self.trials.blocked.setdefault((serves[op][0].partition(">")[2], op), probe.told)
+        for finding in plan.advice.findings:
+            self.found.setdefault((probe.world.garment.id, finding.problem), probe.answers)
+            options = plan.advice.options_for(finding.id)
+            if options and not any(option.open for option in options):
+                rulers = tuple(sorted({ruling.rule for option in options for ruling in option.rulings if ruling.rule}))
+                self.trials.shut.setdefault(rulers, {}).setdefault(finding.problem, probe.told)
+
+
+def _pair(plan: Plan | None, option: Option) -> tuple[str, FixId]:
+    finding = plan.advice.finding(option.finding) if plan else None
+    assert finding is not None
+    return finding.problem, option.fix
+
+
+def _problems(card: object) -> list[str]:
+    """The problems a card's first example speaks of."""
+    if isinstance(card, Find):
+        return [card.problem]
+    assert isinstance(card, Answer | Veto)
+    return sorted({fact.name for fact in card.fires[0].facts if isinstance(fact, Problem)})
+
+
+def _raiser(fault: Exception) -> str:
+    """The card or module in which an exception began."""
+    trace, found = fault.__traceback__, ""
+    while trace is not None:
+        name = str(trace.tb_frame.f_globals.get("__name__", ""))
+        if name.startswith(("advisor.rules.", "advisor.operations")):
+            found = name.removeprefix("advisor.rules.")
+        trace = trace.tb_next
+    return found

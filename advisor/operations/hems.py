@@ -1,0 +1,292 @@
+"""Ends of sleeves and legs: the hem opened, marked, cut, turned and sewn; cuffs, facings and bands; tucks.
+
+The law: an end is as long as its cloth less what is turned up. Opening a hem lets its whole turn-up hang down,
+cutting takes the strip off, turning takes the allowance up; a tuck of depth d takes 2 d. Both ends are done alike.
+"""
+
+from collections.abc import Mapping
+
+from advisor.core.figure import Figure, mm_of, times
+from advisor.core.model import Change, Put
+from advisor.core.work import Need, Op, Setup, Spread
+from advisor.figures.exact import inches
+from advisor.figures.formula import figure
+from advisor.figures.hems import mirror_each_edge, turn_up_difference
+from advisor.knowledge.view import View, plain
+from advisor.lengths import show
+
+SLOPE_RUN = inches("2")
+"""How far above the new hem the second round is measured."""
+EDGES = 4
+"""Cut edges of the hem allowance: two seams, two layers each."""
+SEAM = inches("1/2")
+"""Seam allowance of a band or a strip: common practice, no source."""
+
+CHECK = (
+    "waist and crotch are settled, the cloth has been washed as it will be washed from now on, both ends are measured, "
+    "and the line was tried on the body"
+)
+
+
+def open_hem(view: View, place: str) -> Op:
+    """Both hems unpicked and pressed flat: the turn-up hangs down."""
+    down = view.measure(f"{place}.turn_up")
+    words = view.words(place)
+    return Op(
+        id=f"open {place}.hem",
+        stage="hem",
+        verb="unpick",
+        places=(place,),
+        setup="unpick",
+        minutes=Spread(8, 15, 25),
+        says=(
+            f"Unpick the hem of {words}, on both sides, and press it flat: {{turn_up}} of cloth comes down. Let the "
+            "old edge show as a crease; it is what the new line is measured from. Look whether it is worn through or "
+            "faded."
+        ),
+        expects=(Put(f"{place}.hem", "sewn"),),
+        effects=(Change(f"{place}.length", down), Put(f"{place}.hem", "open")),
+        figures={"turn_up": down},
+        materials=(Need("seam ripper"),),
+    )
+
+
+def mark_line(view: View, place: str, by: Figure, which: str) -> Op:
+    """The new edge marked on the body, from the old one: `which` says above or below."""
+    words = view.words(place)
+    return Op(
+        id=f"mark {place}.hem",
+        stage="hem",
+        verb="mark",
+        places=(place,),
+        setup="body",
+        minutes=Spread(5, 10, 20),
+        says=(
+            f"With the garment on, pin the new edge of {words} {{by}} {which} the old one, on both sides: put them "
+            f"together at the inner seam to see that they come out alike. Mark every 2 to 3 in round."
+            f"{_hang(view, place)}"
+        ),
+        expects=(Put(f"{place}.hem", "open"),),
+        effects=(Put(f"{place}.hem", "marked"),),
+        needs=(f"measure {place}.sides",),
+        figures={"by": by},
+        try_on=True,
+    )
+
+
+def _hang(view: View, place: str) -> str:
+    """Only cloth that drops must hang before it is marked."""
+    drops = view.has("cloth") and view.word(f"{view.one('cloth')}.surface") == "slippery"
+    if not drops and view.mm(f"{place}.round") <= view.mm(f"{place}.round_above"):
+        return ""
+    return " Bias and flared ends drop: let it hang first, 24 hours by two sources, 48 by a third."
+
+
+def cut_end(view: View, place: str, off: Figure, how: str, figures: Mapping[str, Figure], after: str = "marked") -> Op:
+    """The strip `off` cut off both ends; `how` says from where. `after` is the state of the hem before."""
+    return Op(
+        id=f"cut {place}.hem",
+        stage="hem",
+        verb="cut",
+        places=(place,),
+        setup="table",
+        minutes=Spread(5, 8, 15),
+        says=f"Lay both sides on each other, seams in line, and cut {{off}} off {how}",
+        expects=(Put(f"{place}.hem", after),),
+        effects=(Change(f"{place}.length", times(off, -1, "cut_off")), Put(f"{place}.hem", "raw")),
+        reversible=False,
+        check_before=CHECK,
+        figures={"off": off, **figures},
+    )
+
+
+def turn_up(
+    view: View, place: str, allowance: Figure, depth: Figure, how: str, figures: Mapping[str, Figure], *, cut: bool
+) -> Op:
+    """The allowance turned up and pressed; `how` tells the turns. `cut` says whether a strip was cut off before."""
+    slope_words, slope = sloping(view, place, depth)
+    return Op(
+        id=f"turn {place}.hem",
+        stage="hem",
+        verb="turn",
+        places=(place,),
+        setup="iron",
+        minutes=Spread(8, 12, 20),
+        says=f"{how}{slope_words} Trim the seam allowances inside the hem to 1/4 in. Press, pin and baste.",
+        expects=(Put(f"{place}.hem", "raw" if cut else "marked"),),
+        effects=(Change(f"{place}.length", times(allowance, -1, "turned_up")), Put(f"{place}.hem", "turned")),
+        figures={"allowance": allowance, **figures, **slope},
+        try_on=True,
+    )
+
+
+def sloping(view: View, place: str, depth: Figure) -> tuple[str, dict[str, Figure]]:
+    """What to do where the turned-up edge is not as long as the place it meets, with its figures."""
+    at, above = view.mm(f"{place}.round"), view.mm(f"{place}.round_above")
+    if at == above:
+        return "", {}
+    change = Figure(
+        "change", abs(at - above), "the two rounds apart", (f"{place}.round", f"{place}.round_above"), "case"
+    )
+    apart = figure(turn_up_difference, "apart", depth=depth, change=change, run=SLOPE_RUN)
+    edge = figure(mirror_each_edge, "each_edge", difference=apart, edges=EDGES)
+    if at > above:
+        words = (
+            " The end flares: turned up, the edge is {apart} longer round than where it lands. Run an ease row 1/4 in "
+            "from the raw edge, draw it up by that, and steam the fullness away."
+        )
+    else:
+        words = (
+            " The end tapers: turned up, the edge is {apart} too short for where it lands. Open the seams in the "
+            "allowance and sew them again slanting outward, a mirror of the leg above: {each_edge} out at each of the "
+            "4 edges."
+        )
+    return words, {"apart": apart, "each_edge": edge}
+
+
+def sew_hem(view: View, place: str, how: str, setup: Setup, minutes: Spread) -> Op:
+    """The turned hem, facing or cuff sewn for good."""
+    return Op(
+        id=f"sew {place}.hem",
+        stage="hem",
+        verb="sew",
+        places=(place,),
+        setup=setup,
+        minutes=minutes,
+        says=f"{how} Press last, on the wrong side.",
+        expects=(Put(f"{place}.hem", "turned"),),
+        effects=(Put(f"{place}.hem", "sewn"),),
+        materials=(Need("thread to match"),),
+    )
+
+
+def cut_facing(view: View, place: str, long: Figure, wide: Figure, size: str) -> Op:
+    """A strip to face the end."""
+    return Op(
+        id=f"cut facing {place}.strip",
+        stage="hem",
+        verb="cut",
+        places=(place,),
+        setup="table",
+        minutes=Spread(5, 10, 15),
+        says=(
+            "For each side cut a strip {long} long and {wide} wide from thin firm cloth, on the grain the garment has. "
+            "Old manuals face wide skirts with bias; for trousers the trade warns against it. Where the end slants, "
+            "cut the strip to the shape of the end itself."
+        ),
+        expects=(Put(f"{place}.strip", "none"),),
+        effects=(Put(f"{place}.strip", "cut"),),
+        figures={"long": long, "wide": wide},
+        materials=(Need("thin firm cloth or hem facing", f"2 strips {size}"),),
+    )
+
+
+def sew_facing(view: View, place: str, seam: Figure, *, cut: bool) -> Op:
+    """The strip sewn to the raw edge and turned in."""
+    return Op(
+        id=f"face {place}.hem",
+        stage="hem",
+        verb="face",
+        places=(place,),
+        setup="straight",
+        minutes=Spread(15, 25, 40),
+        says=(
+            "Join the strip into a ring that fits the end, the seam at the inner leg or under arm. Sew it to the raw "
+            "edge, {seam} in, right sides together; turn it in so that a thread or two of the garment rolls under; "
+            "baste the fold."
+        ),
+        expects=(Put(f"{place}.hem", "raw" if cut else "marked"), Put(f"{place}.strip", "cut")),
+        effects=(Change(f"{place}.length", times(seam, -1, "seamed_in")), Put(f"{place}.hem", "turned")),
+        figures={"seam": seam},
+        try_on=True,
+        materials=(Need("thread to match"),),
+    )
+
+
+def sew_again(view: View, place: str) -> Op:
+    """A hem that was left undone, sewn."""
+    now = view.word(f"{place}.hem")
+    return Op(
+        id=f"sew again {place}.hem",
+        stage="finish",
+        verb="sew",
+        places=(place,),
+        setup="hand",
+        minutes=Spread(15, 25, 40),
+        says=f"Turn the ends of {view.words(place)} up where they were pressed and sew the hem by hand, on both sides.",
+        expects=(Put(f"{place}.hem", now),),
+        effects=(Put(f"{place}.hem", "sewn"),),
+        materials=(Need("thread to match"),),
+    )
+
+
+def pin_tuck(view: View, place: str, depth: Figure) -> Op:
+    """A fold pinned above the edge, on the body."""
+    return Op(
+        id=f"pin {place}.tuck",
+        stage="hem",
+        verb="pin",
+        places=(place,),
+        setup="body",
+        minutes=Spread(5, 8, 15),
+        says=(
+            f"With the garment on, pin a fold all round {view.words(place)} that takes up {{taken}}, {{depth}} from "
+            "fold to stitching, its stitching to lie just above the old hem stitching, on both sides alike."
+        ),
+        expects=(Put(f"{place}.tuck", "none"), Put(f"{place}.hem", "sewn")),
+        effects=(Put(f"{place}.tuck", "pinned"),),
+        needs=(f"measure {place}.sides",),
+        figures={"depth": depth, "taken": times(depth, 2, "taken")},
+        try_on=True,
+    )
+
+
+def sew_tuck(view: View, place: str, depth: Figure) -> Op:
+    """The fold sewn through and pressed up inside."""
+    return Op(
+        id=f"sew {place}.tuck",
+        stage="hem",
+        verb="sew",
+        places=(place,),
+        setup="straight",
+        minutes=Spread(12, 18, 30),
+        says=(
+            "Sew round, line on line, close above the old hem, so that the seam sinks in behind it: {taken} is taken "
+            "up. Press the fold upward inside and catch it to the seams by hand. Where it is too bulky trim it to 1/2 "
+            "in and overcast it, but then it can no longer be let down."
+        ),
+        expects=(Put(f"{place}.tuck", "pinned"),),
+        effects=(Change(f"{place}.length", times(depth, -2, "taken")), Put(f"{place}.tuck", "sewn")),
+        figures={"depth": depth, "taken": times(depth, 2, "taken")},
+        materials=(Need("thread to match"),),
+    )
+
+
+def measure_apart(view: View, place: str) -> Op:
+    """Left and right marked each for itself."""
+    return Op(
+        id=f"measure {place}.sides",
+        stage="hem",
+        verb="measure",
+        places=(place,),
+        setup="body",
+        minutes=Spread(5, 8, 15),
+        says=(
+            f"With the garment on and hanging level, measure left and right of {view.words(place)} each for itself and "
+            "pin a label on each. The amounts given are for the side you gave; on the other add or take off the "
+            "difference."
+        ),
+        expects=(Put(f"{place}.sides", "differ"),),
+        effects=(Put(f"{place}.sides", "apart"),),
+        try_on=True,
+    )
+
+
+def strip_size(long: Figure, wide: Figure, view: View) -> str:
+    """A strip in words, for the list of materials."""
+    return f"{show(mm_of(long), view.tape)} by {show(mm_of(wide), view.tape)}"
+
+
+def turn_of(id: str, text: str, source: str) -> Figure:
+    """A fold or allowance fixed by the trade, written as on a tape."""
+    return plain(id, inches(text), source)

@@ -1,0 +1,100 @@
+"""A list to choose from. The line chosen carries a mark, not only a color, and long lines hang under their own text."""
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from textwrap import wrap
+
+from textual.binding import Binding
+from textual.events import Blur, Focus, Resize
+from textual.widgets import OptionList
+from textual.widgets.option_list import Option
+
+from advisor.ground import clean
+from advisor.tui.keys import LISTS
+
+HERE, HERE_IDLE, ELSEWHERE = "> ", "- ", "  "
+"""Before the line chosen while the list has the keys, before it while it has not, and before all others."""
+
+
+@dataclass(frozen=True)
+class Row:
+    """A line: its name for the program, what is shown, what stands before it, and a second line below."""
+
+    id: str
+    text: str
+    head: str = ""
+    below: str = ""
+
+
+class Choices(OptionList):
+    """The list. `numbered`: lines 1 to 9 show their number, and the digit takes the line."""
+
+    BINDINGS = [
+        *LISTS,
+        *(Binding(str(digit), f"number({digit})", show=False) for digit in range(1, 10)),
+    ]
+    DEFAULT_CSS = """
+    Choices, Choices:focus { border: none; background: $background; background-tint: transparent; padding: 0 1; }
+    Choices > .option-list--option-highlighted { background: $panel; color: $foreground; text-style: none; }
+    Choices:focus > .option-list--option-highlighted { background: $primary; color: $background; text-style: bold; }
+    Choices > .option-list--option-hover { background: $surface; }
+    Choices:ansi > .option-list--option-highlighted { background: ansi_default; color: ansi_default; text-style: none; }
+    Choices:ansi:focus > .option-list--option-highlighted {
+        background: ansi_default; color: ansi_default; text-style: reverse;
+    }
+    """
+
+    def __init__(self, *, numbered: bool = False, id: str | None = None) -> None:
+        super().__init__(id=id, markup=False)
+        self.rows: tuple[Row, ...] = ()
+        self.numbered = numbered
+
+    def show(self, rows: Iterable[Row], at: int = 0) -> None:
+        """Show these lines, with one of them chosen."""
+        self.rows = tuple(rows)
+        self.clear_options()
+        self.add_options([Option(self._prompt(i, False), id=row.id) for i, row in enumerate(self.rows)])
+        self.highlighted = max(0, min(at, len(self.rows) - 1)) if self.rows else None
+
+    def row(self) -> Row | None:
+        """The line chosen."""
+        at = self.highlighted
+        return self.rows[at] if at is not None and at < len(self.rows) else None
+
+    def action_number(self, number: int) -> None:
+        """Take the line with this number, if lines are numbered and there is one."""
+        if self.numbered and number <= len(self.rows):
+            self.highlighted = number - 1
+            self.action_select()
+
+    def watch_highlighted(self, highlighted: int | None) -> None:
+        super().watch_highlighted(highlighted)
+        self.mark()
+
+    def on_focus(self, event: Focus) -> None:
+        self.mark()
+
+    def on_blur(self, event: Blur) -> None:
+        self.mark()
+
+    def on_resize(self, event: Resize) -> None:
+        self.mark()
+
+    def mark(self) -> None:
+        """Put the mark before the line chosen, and wrap all to the width there is."""
+        for at in range(min(len(self.rows), self.option_count)):
+            prompt = self._prompt(at, at == self.highlighted)
+            if self.get_option_at_index(at).prompt != prompt:
+                self.replace_option_prompt_at_index(at, prompt)
+
+    def _prompt(self, at: int, here: bool) -> str:
+        row = self.rows[at]
+        mark = (HERE if self.has_focus else HERE_IDLE) if here else ELSEWHERE
+        head = row.head or (f"{at + 1} " if self.numbered and at < 9 else ELSEWHERE if self.numbered else "")
+        opening = mark + clean(head)
+        width = max(10, (self.size.width or 80) - 3)
+        pad = " " * len(opening)
+        lines = wrap(clean(row.text), width, initial_indent=opening, subsequent_indent=pad) or [opening]
+        if row.below:
+            lines += wrap(clean(row.below), width, initial_indent=pad, subsequent_indent=pad)
+        return "\n".join(lines)

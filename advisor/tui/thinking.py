@@ -1,0 +1,27 @@
+"""Work for the engine, done in threads beside the screen: one step at a time, and it stops when nobody waits for it.
+
+One step is one look at one question. The lock is there because the advice already worked out is remembered in one
+place for all; steps keep it short, and a cancelled worker ends after the step it is in, so quitting never hangs.
+"""
+
+from collections.abc import Iterable, Iterator
+from threading import Lock
+from typing import TypeVar
+
+from textual.worker import get_current_worker
+
+Item = TypeVar("Item")
+
+ENGINE = Lock()
+
+
+def stepwise(steps: Iterable[Item]) -> Iterator[Item]:
+    """The items of `steps`, each made with the engine to itself, until the worker that asks is cancelled."""
+    worker, waiting = get_current_worker(), iter(steps)
+    while not worker.is_cancelled:
+        with ENGINE:
+            try:
+                item = next(waiting)
+            except StopIteration:
+                return
+        yield item
