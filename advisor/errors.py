@@ -42,7 +42,7 @@ class KnowledgeError(AdvisorError):
 
 
 class SaveError(AdvisorError):
-    """A file that could not be written. What was there before is untouched."""
+    """A file that could not be written. What was there before is untouched, unless the message says otherwise."""
 
 
 class UsageError(AdvisorError):
