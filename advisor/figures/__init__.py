@@ -9,6 +9,7 @@ from advisor.figures import (
     ease,
     elastic,
     estimate,
+    fitting,
     gathers,
     hems,
     letout,

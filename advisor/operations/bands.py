@@ -89,7 +89,10 @@ def cut_new_band(view: View, band: str, longer: Figure, sign: int, cloth: str) -
     size = f"{show(mm_of(long), view.tape)} by {show(mm_of(wide), view.tape)}"
     shaped = ""
     if _curved(view, band):
-        shaped = " The old band is curved: take it apart for a pattern, slash that where the garment was altered, and cut two layers to its shape instead."
+        shaped = (
+            " The old band is curved: take it apart for a pattern, slash that where the garment was altered, and "
+            "cut two layers to its shape instead."
+        )
     return Op(
         id=f"cut new {band}.piece",
         stage="join",

@@ -153,7 +153,7 @@ def face_edge(trouble: Trouble, view: View) -> Work:
 
 def patch_edge(trouble: Trouble, view: View) -> Work:
     """Holes in the edge patched."""
-    return work_of((fastenings.mend_edge(view, trouble.place),))
+    return work_of((fastenings.mend_holes(view, trouble.place),))
 
 
 def tack_placket(trouble: Trouble, view: View) -> Work:

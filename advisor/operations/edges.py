@@ -48,8 +48,8 @@ def mark_quarters(view: View, place: str) -> Op:
         setup="table",
         minutes=Spread(4, 6, 10),
         says=(
-            f"Mark center front, side seams and center back on {view.words(place)} and on the edge it is sewn to, with "
-            "a thread or a notch in the allowance. The two edges meet at these marks whatever lies between."
+            f"Mark center front, side seams and center back on {view.words(place)} and on the edge it is sewn to, "
+            "with a thread or a notch in the allowance. The two edges meet at these marks whatever lies between."
         ),
         expects=(Put(f"{place}.quarters", "none"),),
         effects=(Put(f"{place}.quarters", "marked"),),
@@ -59,7 +59,7 @@ def mark_quarters(view: View, place: str) -> Op:
 def run_rows(view: View, place: str) -> Op:
     """Two rows of gathering stitches: one on the seam line, one nearer the raw edge."""
     on_line, inside = figures(rows_at, "row", allowance=DOMESTIC_ALLOWANCE, rows=2)
-    stitch = "2 to 2.5 mm (10 to 12 to the inch)" if _light(view) else "4 mm (about 6 to the inch)"
+    stitch = "10 to 12 stitches to the inch (2 to 2.5 mm)" if _light(view) else "4 mm stitches (about 6 to the inch)"
     return on_edge(
         view,
         place,
@@ -69,8 +69,9 @@ def run_rows(view: View, place: str) -> Op:
         minutes=Spread(8, 12, 20),
         says=(
             f"Loosen the tension and run two rows of {stitch} across the parts to be gathered, {{on_line}} and "
-            "{inside} from the raw edge: the first lies on the seam line. Sources differ: some keep both rows inside "
-            "the allowance, some straddle the line and pull the outer row out. Stop and start again at every seam."
+            "{inside} from the raw edge: the first lies on the seam line. Sources differ: some keep both rows "
+            "inside the allowance, some straddle the line and pull the outer row out. Stop and start again at every "
+            "seam."
         ),
         expects=(Put(f"{place}.rows", "none"),),
         effects=(Put(f"{place}.rows", "run"),),
@@ -98,9 +99,9 @@ def draw_up(view: View, place: str, excess: Figure) -> Op:
         minutes=Spread(10, 18, 30),
         says=(
             f"Pin the edges together at the marks. Pull the bobbin threads and draw out {parts.words}, spread evenly "
-            "over {zone} in the middle of the quarter: there the cloth is {fullness} times as full, though over the "
-            "whole quarter it is only {over_quarter} times. Pin every 1/2 in, stroke the folds upright, and sew with "
-            "the gathers up. Pull out any row that shows afterward."
+            "over the middle {zone} of the quarter: there the cloth is {fullness} times as full, though over "
+            "the whole quarter it is only {over_quarter} times. Pin every 1/2 in, stroke the folds upright, and "
+            "sew with the gathers up. Pull out any row that shows afterward."
         ),
         expects=(Put(f"{place}.rows", "run"), Put(f"{place}.fold", "flat")),
         effects=(
@@ -137,8 +138,8 @@ def ease_edge(view: View, place: str, excess: Figure) -> Op:
         minutes=Spread(12, 18, 30),
         says=(
             "Run one row of 8 to 10 stitches to the inch just inside the seam line. Pin the edges together at the "
-            f"marks and ease {parts.words}, drawing the row up a little and spreading it until no fold is left. Steam "
-            "it over a curved pad before it is sewn; sew with the eased side down."
+            f"marks and ease {parts.words}, drawing the row up a little and spreading it until no fold is left. "
+            "Steam it over a curved pad before it is sewn; sew with the eased side down."
         ),
         expects=(Put(f"{place}.fold", "flat"),),
         effects=(Change(f"{place}.edge", times(excess, -1, "eased_in")), Put(f"{place}.fold", "eased")),
@@ -163,9 +164,9 @@ def pleat_edge(view: View, place: str, excess: Figure) -> Op:
         setup="hand",
         minutes=Spread(20, 30, 45),
         says=(
-            f"Fold {{pleats}} pleats, the same number left and right and the same at both: {folds.words}. Pin the "
-            f"edges together at the marks first. In each quarter {_where(count)}{_rest(folds)} Fold all of them toward "
-            "the side seams, press the top inch, and baste across them."
+            f"Fold {{pleats}} pleats, left and right alike: {folds.words}. Pin the edges together at the marks "
+            f"first. In each quarter {_where(count)}{_rest(folds)} Fold all of them toward the side seams, press the "
+            "top inch, and baste across them."
         ),
         expects=(Put(f"{place}.fold", "flat"),),
         effects=(Change(f"{place}.edge", times(excess, -1, "pleated_out")), Put(f"{place}.fold", "pleated")),
@@ -252,8 +253,8 @@ def take_in_sides(view: View, place: str, excess: Figure) -> Op:
         minutes=Spread(20, 30, 50),
         says=(
             f"At the waist move the line of each side seam in by {parts.words} (front and back of both seams, "
-            "{per_seam} to a seam). Draw it out to nothing at the armhole in a long flat curve, baste, try on, lift "
-            "both arms. Sew, then take out the old line; trim only after a day of wear."
+            "{per_seam} to a seam). Draw it out to nothing at the armhole in a long flat curve, baste, try on, "
+            "lift both arms. Sew, then take out the old line; trim only after a day of wear."
         ),
         expects=(Put(f"{place}.fold", "flat"),),
         effects=(

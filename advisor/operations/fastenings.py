@@ -44,18 +44,18 @@ def take_snaps_off(view: View, place: str) -> tuple[Op, ...]:
             "parts out both ways; pull nothing through the cloth. Leave none within 1/2 in of a line a needle will sew."
         ),
         expects=(Put(f"{place}.kind", view.word(f"{place}.kind")),),
-        effects=(Put(f"{place}.kind", "none"), Put(f"{place}.edge", "holed")),
+        effects=(Put(f"{place}.kind", "none"), Put(f"{place}.old_holes", "there")),
         reversible=False,
         check_before="what will close the front instead is decided and to hand",
         materials=(Need("end cutters or a snap remover"), Need("safety glasses")),
     )
-    return off, mend_edge(view, place)
+    return off, mend_holes(view, place)
 
 
-def mend_edge(view: View, place: str) -> Op:
+def mend_holes(view: View, place: str) -> Op:
     """The holes that fastenings left in the edge, stayed, patched under and stitched down."""
     return Op(
-        id=f"mend {place}.edge",
+        id=f"mend {place}.old_holes",
         stage="mend",
         verb="mend",
         places=(place,),
@@ -65,8 +65,8 @@ def mend_edge(view: View, place: str) -> Op:
             "Fuse or baste a woven stay behind each hole, lay a patch under it that reaches 3/4 in onto sound cloth on "
             "every side, corners round, and zigzag hole and patch down, stitches well apart."
         ),
-        expects=(Put(f"{place}.edge", "holed"),),
-        effects=(Put(f"{place}.edge", "finished"),),
+        expects=(Put(f"{place}.old_holes", "there"),),
+        effects=(Put(f"{place}.old_holes", "mended"),),
         materials=(Need("woven stay", "a piece for each hole"), Need("cloth of like weight and color, for patches")),
     )
 
@@ -75,7 +75,7 @@ def face_edge(view: View, place: str) -> Op:
     """Bare edges of the opening bound or faced."""
     return Op(
         id=f"face {place}.edge",
-        stage="closure",
+        stage="join",
         verb="face",
         places=(place,),
         setup="straight",
@@ -186,9 +186,7 @@ def row_places(view: View, place: str, run: Figure, to_the_end: bool) -> tuple[F
     found = figures(places, "place", first=first, last=middle, stress=tuple(stress), most_gap=above)
     if middle is not last:
         found += figures(places, "fly_place", first=middle, last=last, stress=(), most_gap=below)[1:]
-    return tuple(
-        replace(f, id=f"button_{n}", value=on_tape(mm_of(f), view.tape)) for n, f in enumerate(found, start=1)
-    )
+    return tuple(replace(f, id=f"button_{n}", value=on_tape(mm_of(f), view.tape)) for n, f in enumerate(found, start=1))
 
 
 def mark_row(view: View, place: str, run: Figure, what: str, kind: str, to_the_end: bool = False) -> Op:
@@ -213,7 +211,7 @@ def mark_row(view: View, place: str, run: Figure, what: str, kind: str, to_the_e
             "ones at the fullest part and at the waist are set first, because the front pulls there; the others part "
             "what is left."
         ),
-        expects=(Put(f"{place}.kind", kind), Put(f"{place}.row", "set"), *_lap(view, place)),
+        expects=(Put(f"{place}.kind", kind), Put(f"{place}.row", "set"), *_lap(view, place, kind)),
         effects=(*closing, Put(f"{place}.row", "marked")),
         figures={spot.id: spot for spot in spots},
     )
@@ -234,8 +232,11 @@ def needs_strips(view: View, place: str) -> bool:
     return view.word(f"{place}.kind") not in LAPPED
 
 
-def _lap(view: View, place: str) -> tuple[Put, ...]:
-    return (Put(f"{place}.strip", "sewn"),) if needs_strips(view, place) else (Put(f"{place}.edge", "finished"),)
+def _lap(view: View, place: str, kind: str) -> tuple[Put, ...]:
+    """What makes the fronts ready for a row: strips sewn on, or the holes of the old row mended."""
+    if needs_strips(view, place):
+        return (Put(f"{place}.strip", "sewn"),)
+    return (Put(f"{place}.old_holes", "mended"),) if kind == "none" else ()
 
 
 def set_snaps(view: View, place: str, kind: str) -> Op:
@@ -278,7 +279,7 @@ def drop_lowest(view: View, place: str, amount: Figure) -> tuple[Op, ...]:
         minutes=Spread(5, 10, 20),
         says=f"{how}. Keep what comes off for spares.",
         expects=(Put(f"{place}.kind", kind), Put(f"{place}.row", "set")),
-        effects=(Put(f"{place}.row", "loose"), Put(f"{place}.edge", "holed")),
+        effects=(Put(f"{place}.row", "loose"), Put(f"{place}.old_holes", "there")),
         reversible=kind != "snaps",
         check_before="the new end of the opening is marked" if kind == "snaps" else "",
     )
@@ -294,12 +295,12 @@ def drop_lowest(view: View, place: str, amount: Figure) -> tuple[Op, ...]:
             "a seam has become too narrow or too wide, move one fastening so that those at the fullest part and the "
             "waist stay."
         ),
-        expects=(Put(f"{place}.row", "loose"), Put(f"{place}.edge", "finished")),
+        expects=(Put(f"{place}.row", "loose"), Put(f"{place}.old_holes", "mended")),
         effects=(Change(f"{place}.closure", times(amount, -1, "off the row")), Put(f"{place}.row", "set")),
         try_on=True,
         figures={"shorten_by": amount},
     )
-    return off, mend_edge(view, place), respace
+    return off, mend_holes(view, place), respace
 
 
 def add_fastening(view: View, place: str, amount: Figure) -> Op:

@@ -52,6 +52,7 @@ def takes(fix: str, role: str) -> Mm:
         "double_fold": 2 * TURN_UNDER,
         "wide_hem": TURN_UNDER + WIDE_DEPTH,
         "single_turn": SINGLE.get(role, inches(1)),
+        "face_hem": FACING_SEAM,
     }
     return fixed.get(name, Mm(0))
 
@@ -185,8 +186,8 @@ def add_band(trouble: Trouble, view: View) -> Work:
     wide = figure(strip_cut, "wide", overlap=deep, allowance=SEAM)
     long = figure(inset_cut, "long", wanting=view.measure(f"{place}.round"), insets=1, allowance=SEAM)
     says = (
-        "For each side cut a band {long} long and {wide} wide: folded along its middle it shows {deep}, with 1/2 in "
-        "allowed all round."
+        "For each side cut a band {long} long and {wide} wide: folded along its middle it shows {deep}, with "
+        "1/2 in allowed all round."
     )
     how = "the opened edge: {seam} stays below the old crease for the seam of the band."
     cut = (cut_end(view, place, off, how, {"seam": seam}, after="open"),) if mm_of(off) else ()

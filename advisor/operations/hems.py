@@ -23,8 +23,8 @@ SEAM = inches("1/2")
 """Seam allowance of a band or a strip: common practice, no source."""
 
 CHECK = (
-    "waist and crotch are settled, the cloth has been washed as it will be washed from now on, both ends are measured, "
-    "and the line was tried on the body"
+    "waist and crotch are settled, the cloth has been washed as it will be washed from now on, both ends are "
+    "measured, and the line was tried on the body"
 )
 
 
@@ -41,8 +41,8 @@ def open_hem(view: View, place: str) -> Op:
         minutes=Spread(8, 15, 25),
         says=(
             f"Unpick the hem of {words}, on both sides, and press it flat: {{turn_up}} of cloth comes down. Let the "
-            "old edge show as a crease; it is what the new line is measured from. Look whether it is worn through or "
-            "faded."
+            "old edge show as a crease; it is what the new line is measured from. Look whether it is worn through "
+            "or faded."
         ),
         expects=(Put(f"{place}.hem", "sewn"),),
         effects=(Change(f"{place}.length", down), Put(f"{place}.hem", "open")),
@@ -63,8 +63,8 @@ def mark_line(view: View, place: str, by: Figure, which: str) -> Op:
         minutes=Spread(5, 10, 20),
         says=(
             f"With the garment on, pin the new edge of {words} {{by}} {which} the old one, on both sides: put them "
-            f"together at the inner seam to see that they come out alike. Mark every 2 to 3 in round."
-            f"{_hang(view, place)}"
+            "together at the inner seam to see that they come out alike. Mark every 2 to 3 in "
+            f"round.{_hang(view, place)}"
         ),
         expects=(Put(f"{place}.hem", "open"),),
         effects=(Put(f"{place}.hem", "marked"),),
@@ -132,14 +132,14 @@ def sloping(view: View, place: str, depth: Figure) -> tuple[str, dict[str, Figur
     edge = figure(mirror_each_edge, "each_edge", difference=apart, edges=EDGES)
     if at > above:
         words = (
-            " The end flares: turned up, the edge is {apart} longer round than where it lands. Run an ease row 1/4 in "
-            "from the raw edge, draw it up by that, and steam the fullness away."
+            " The end flares: turned up, the edge is {apart} longer round than where it lands. Run an ease row "
+            "1/4 in from the raw edge, draw it up by that, and steam the fullness away."
         )
     else:
         words = (
             " The end tapers: turned up, the edge is {apart} too short for where it lands. Open the seams in the "
-            "allowance and sew them again slanting outward, a mirror of the leg above: {each_edge} out at each of the "
-            "4 edges."
+            "allowance and sew them again slanting outward, a mirror of the leg above: {each_edge} out at each of "
+            "the 4 edges."
         )
     return words, {"apart": apart, "each_edge": edge}
 
@@ -170,9 +170,9 @@ def cut_facing(view: View, place: str, long: Figure, wide: Figure, size: str) ->
         setup="table",
         minutes=Spread(5, 10, 15),
         says=(
-            "For each side cut a strip {long} long and {wide} wide from thin firm cloth, on the grain the garment has. "
-            "Old manuals face wide skirts with bias; for trousers the trade warns against it. Where the end slants, "
-            "cut the strip to the shape of the end itself."
+            "For each side cut a strip {long} long and {wide} wide from thin firm cloth, on the grain the "
+            "garment has. Old manuals face wide skirts with bias; for trousers the trade warns against it. Where "
+            "the end slants, cut the strip to the shape of the end itself."
         ),
         expects=(Put(f"{place}.strip", "none"),),
         effects=(Put(f"{place}.strip", "cut"),),
@@ -191,31 +191,14 @@ def sew_facing(view: View, place: str, seam: Figure, *, cut: bool) -> Op:
         setup="straight",
         minutes=Spread(15, 25, 40),
         says=(
-            "Join the strip into a ring that fits the end, the seam at the inner leg or under arm. Sew it to the raw "
-            "edge, {seam} in, right sides together; turn it in so that a thread or two of the garment rolls under; "
-            "baste the fold."
+            "Join the strip into a ring that fits the end, the seam at the inner leg or under arm. Sew it to the "
+            "raw edge, {seam} in, right sides together; turn it in so that a thread or two of the garment rolls "
+            "under; baste the fold."
         ),
         expects=(Put(f"{place}.hem", "raw" if cut else "marked"), Put(f"{place}.strip", "cut")),
         effects=(Change(f"{place}.length", times(seam, -1, "seamed_in")), Put(f"{place}.hem", "turned")),
         figures={"seam": seam},
         try_on=True,
-        materials=(Need("thread to match"),),
-    )
-
-
-def sew_again(view: View, place: str) -> Op:
-    """A hem that was left undone, sewn."""
-    now = view.word(f"{place}.hem")
-    return Op(
-        id=f"sew again {place}.hem",
-        stage="finish",
-        verb="sew",
-        places=(place,),
-        setup="hand",
-        minutes=Spread(15, 25, 40),
-        says=f"Turn the ends of {view.words(place)} up where they were pressed and sew the hem by hand, on both sides.",
-        expects=(Put(f"{place}.hem", now),),
-        effects=(Put(f"{place}.hem", "sewn"),),
         materials=(Need("thread to match"),),
     )
 
@@ -251,9 +234,9 @@ def sew_tuck(view: View, place: str, depth: Figure) -> Op:
         setup="straight",
         minutes=Spread(12, 18, 30),
         says=(
-            "Sew round, line on line, close above the old hem, so that the seam sinks in behind it: {taken} is taken "
-            "up. Press the fold upward inside and catch it to the seams by hand. Where it is too bulky trim it to 1/2 "
-            "in and overcast it, but then it can no longer be let down."
+            "Sew round, line on line, close above the old hem, so that the seam sinks in behind it: {taken} is "
+            "taken up. Press the fold upward inside and catch it to the seams by hand. Where it is too bulky trim "
+            "it to 1/2 in and overcast it, but then it can no longer be let down."
         ),
         expects=(Put(f"{place}.tuck", "pinned"),),
         effects=(Change(f"{place}.length", times(depth, -2, "taken")), Put(f"{place}.tuck", "sewn")),
@@ -272,8 +255,8 @@ def measure_apart(view: View, place: str) -> Op:
         setup="body",
         minutes=Spread(5, 8, 15),
         says=(
-            f"With the garment on and hanging level, measure left and right of {view.words(place)} each for itself and "
-            "pin a label on each. The amounts given are for the side you gave; on the other add or take off the "
+            f"With the garment on and hanging level, measure left and right of {view.words(place)} each for itself "
+            "and pin a label on each. The amounts given are for the side you gave; on the other add or take off the "
             "difference."
         ),
         expects=(Put(f"{place}.sides", "differ"),),

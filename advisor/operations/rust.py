@@ -36,6 +36,7 @@ def try_on_seam(view: View, place: str) -> tuple[Op, ...]:
 
 def soak(view: View, place: str, agent: str, says: str, materials: tuple[Need, ...]) -> Op:
     """Put `agent` ("lemon") on the marks, the metal off, before any heat."""
+    tried = view.word(f"{place}.rust_test")
     return Op(
         id=f"soak {place}.marks with {agent}",
         stage="open",
@@ -46,7 +47,7 @@ def soak(view: View, place: str, agent: str, says: str, materials: tuple[Need, .
         says=says,
         expects=(
             Put(f"{place}.marks", "rust"),
-            Put(f"{place}.rust_test", "passed"),
+            Put(f"{place}.rust_test", "passed" if tried == "untried" else tried),
             Put(f"{place}.state", metal_off(view, place)),
             Put(f"{place}.heat", "none"),
         ),

@@ -108,7 +108,8 @@ def cut_rise_band(view: View, trunk: str, lower: str, depth: Figure) -> Op:
         minutes=Spread(15, 20, 35),
         says=(
             "Cut the band {band_depth_cut} deep, which finishes {depth} deep, and {band_length_cut} long, its ends at "
-            f"the opening, or as long as {view.words(lower)} are round by then; divide it at the side seams and add a "
+            f"the opening, or as long as the top of {view.words(lower)} measures by then; divide it at the side seams "
+            f"and add a "
             "seam there. Mark center front, sides and center back on both edges."
         ),
         expects=(Put(f"{trunk}.band", "none"),),

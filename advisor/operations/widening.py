@@ -126,7 +126,7 @@ def set_wedges(view: View, place: str, wanting: Figure) -> Op:
 
 def ease_other_in(view: View, place: str, wanting: Figure) -> Op:
     """The longer lower edge eased onto the upper, which is stretched a little to meet it."""
-    parts = shared("part", wanting, FOUR, "in", "each of the four quarters", view.tape)
+    parts = shared("part", wanting, FOUR, "over", "each of the four quarters", view.tape)
     return on_edge(
         view,
         place,

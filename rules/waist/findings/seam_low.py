@@ -17,9 +17,7 @@ rule = Find(
     when=(
         given(
             "the part above the waist seam is measured against the body",
-            Joined(
-                kind="fit", role="upper_part", place=MATCH.place, over_mm=MATCH.over, slack_mm=MATCH.slack
-            ),
+            Joined(kind="fit", role="upper_part", place=MATCH.place, over_mm=MATCH.over, slack_mm=MATCH.slack),
         ),
         such_that("it is longer by more than a tape can miss", lambda over, slack: over > slack),
     ),

@@ -1,22 +1,21 @@
 """Raise the waist seam to where the waist of the body is."""
 
-from advisor.figures.formula import figure
-from advisor.figures.trunk import loop_loss
 from advisor.knowledge import Fix, Trouble, View, Work, amount, work_of
 from advisor.operations.levels import cut_new_waist, mark_new_waist
 from advisor.operations.waist import open_waist, press_waist, sew_waist
 
 
 def work(trouble: Trouble, view: View) -> Work:
-    raised = amount(trouble, "raise")
-    ops = (
-        open_waist(view),
-        mark_new_waist(view, view.one("waist_seam")),
-        cut_new_waist(view, view.one("waist_seam"), trouble.place, raised),
-        sew_waist(view),
-        press_waist(view),
+    seam, raised = view.one("waist_seam"), amount(trouble, "raise")
+    return work_of(
+        (
+            mark_new_waist(view, seam),
+            open_waist(view),
+            cut_new_waist(view, seam, trouble.place, raised),
+            sew_waist(view),
+            press_waist(view),
+        )
     )
-    return work_of(ops, trunk_loss=figure(loop_loss, "trunk_loss", raised=raised))
 
 
 fix = Fix(
