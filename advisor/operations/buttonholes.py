@@ -49,7 +49,8 @@ def work_holes(view: View, place: str, count: int, kind: str, hidden: bool) -> O
     effects: list[Effect] = [Change(f"{place}.hole", hole), Put(f"{place}.holes", "worked")]
     if hidden:
         where = (
-            "upright, down the middle of the strip behind the upper front and through that strip only, each beginning "
+            "upright, down the middle of the strip behind the upper front and through that strip only, each "
+            "beginning "
             "1/8 in above its mark"
         )
     else:
@@ -60,7 +61,8 @@ def work_holes(view: View, place: str, count: int, kind: str, hidden: bool) -> O
             Change(f"{place}.clear", times(floor, -1, "half the button lies past the end of the hole")),
         ]
         where = (
-            "crosswise, each beginning {start} from the edge: at {floor}, half the button, a button under strain would "
+            "crosswise, each beginning {start} from the edge: at {floor}, half the button, a button under strain "
+            "would "
             "lie flush with the edge, so 1/8 in is added"
         )
     hand = by_hand(view)
@@ -72,7 +74,8 @@ def work_holes(view: View, place: str, count: int, kind: str, hidden: bool) -> O
         setup="hand" if hand else "buttonhole",
         minutes=_each(count, 15, 20, 30) if hand else _each(count, 3, 5, 8),
         says=(
-            f"First work one on scraps of the same layers, interfacing too, and try the button. Then work the {count} "
+            "First work one on scraps of the same layers, interfacing too, and try the button. Then work the "
+            f"{count} "
             f"holes {{hole}} long, {where}. {{hole}} is {WHY_SO_LONG[form]}."
             + (
                 " Stitch a frame, slit, overcast, and cover with close buttonhole stitch, a bar at each end."
@@ -118,7 +121,8 @@ def tack_between(view: View, place: str, spots: tuple[Figure, ...]) -> Op:
         setup="hand",
         minutes=_each(len(tacks), 1, 2, 3),
         says=(
-            f"Tack the strip to the front between the holes, a few small stitches each, at {listed} from the top, with "
+            f"Tack the strip to the front between the holes, a few small stitches each, at {listed} from the top, "
+            "with "
             "thread that matches the front: without them the strip stands away and the buttons show."
         ),
         expects=(Put(f"{place}.holes", "cut"), Put(f"{place}.tacks", "none")),
@@ -138,7 +142,8 @@ def tack_later(view: View, place: str) -> Op:
         setup="hand",
         minutes=Spread(8, 12, 20),
         says=(
-            "Button the front. Tack the hidden strip to the front half way between each two holes, a few stitches each."
+            "Button the front. Tack the hidden strip to the front half way between each two holes, a few stitches "
+            "each."
         ),
         expects=(Put(f"{place}.kind", "placket"), Put(f"{place}.tacks", "none")),
         effects=(Put(f"{place}.tacks", "done"),),
@@ -164,7 +169,8 @@ def sew_buttons(view: View, place: str, count: int, before: str, after: str, fly
         says=(
             f"With the garment on, lap the fronts {{overlap}}, level at the waist and the top, and mark the {count} "
             f"buttons through the finished holes, {where}. Sew them through two layers at least with doubled or "
-            "quadrupled thread, over a match, and wind the shank: twice by custom, 3 to 5 times by others; thick cloth "
+            "quadrupled thread, over a match, and wind the shank: twice by custom, 3 to 5 times by others; thick "
+            "cloth "
             "wants more."
         ),
         expects=(

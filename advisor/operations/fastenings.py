@@ -41,7 +41,8 @@ def take_snaps_off(view: View, place: str) -> tuple[Op, ...]:
         minutes=Spread(15, 25, 45),
         says=(
             f"Wear safety glasses: cut metal flies. Nip the posts of the snaps down {view.words(place)} and lift the "
-            "parts out both ways; pull nothing through the cloth. Leave none within 1/2 in of a line a needle will sew."
+            "parts out both ways; pull nothing through the cloth. Leave none within 1/2 in of a line a needle will "
+            "sew."
         ),
         expects=(Put(f"{place}.kind", view.word(f"{place}.kind")),),
         effects=(Put(f"{place}.kind", "none"), Put(f"{place}.old_holes", "there")),
@@ -62,7 +63,8 @@ def mend_holes(view: View, place: str) -> Op:
         setup="zigzag",
         minutes=Spread(10, 20, 40),
         says=(
-            "Fuse or baste a woven stay behind each hole, lay a patch under it that reaches 3/4 in onto sound cloth on "
+            "Fuse or baste a woven stay behind each hole, lay a patch under it that reaches 3/4 in onto sound cloth "
+            "on "
             "every side, corners round, and zigzag hole and patch down, stitches well apart."
         ),
         expects=(Put(f"{place}.old_holes", "there"),),
@@ -81,7 +83,8 @@ def face_edge(view: View, place: str) -> Op:
         setup="straight",
         minutes=Spread(20, 35, 55),
         says=(
-            "Sew a straight strip of thin firm cloth or a tape along each bare edge, right sides together, turn it to "
+            "Sew a straight strip of thin firm cloth or a tape along each bare edge, right sides together, turn it "
+            "to "
             "the inside, press, and catch its free edge down by hand."
         ),
         expects=(Put(f"{place}.edge", "bare"),),
@@ -115,8 +118,10 @@ def strips(view: View, place: str, run: Figure, kind: str) -> tuple[Op, ...]:
         setup="table",
         minutes=Spread(12, 20, 30),
         says=(
-            "Cut two strips {strip_width_cut} wide and {strip_length_cut} long, lengthwise in the cloth: that is twice "
-            "the lap of {overlap} and twice a seam of {seam_allowance}. Cut at twice the lap alone they would lap too "
+            "Cut two strips {strip_width_cut} wide and {strip_length_cut} long, lengthwise in the cloth: that is "
+            "twice "
+            "the lap of {overlap} and twice a seam of {seam_allowance}. Cut at twice the lap alone they would lap "
+            "too "
             "little. Fuse an interfacing to one half of each and press them in half."
         ),
         expects=(Put(f"{place}.strip", "none"),),
@@ -143,7 +148,8 @@ def strips(view: View, place: str, run: Figure, kind: str) -> tuple[Op, ...]:
         setup="straight",
         minutes=Spread(40, 60, 90),
         says=(
-            "Sew one folded strip to the edge of the lower front, both its raw edges in one seam of {seam_allowance}, "
+            "Sew one folded strip to the edge of the lower front, both its raw edges in one seam of "
+            "{seam_allowance}, "
             "so that it stands out past the center; sew the other behind the edge of the upper front. Turn in "
             "{seam_allowance} at the top and {foot} at the foot, press, and bar both strips across the foot."
         ),
@@ -183,9 +189,9 @@ def row_places(view: View, place: str, run: Figure, to_the_end: bool) -> tuple[F
     narrow = max(FLY_GAP, 2 * least)
     above = plain("bodice_gap", wide, "IASRI-BTN" if wide == BODICE_GAP else "common-practice")
     below = plain("fly_gap", narrow, "common-practice")
-    found = figures(places, "place", first=first, last=middle, stress=tuple(stress), most_gap=above)
+    found = figures(places, "place", first=first, last=middle, stress=(*stress, middle), most_gap=above)
     if middle is not last:
-        found += figures(places, "fly_place", first=middle, last=last, stress=(), most_gap=below)[1:]
+        found += figures(places, "fly_place", first=middle, last=last, stress=(middle,), most_gap=below)[1:]
     return tuple(replace(f, id=f"button_{n}", value=on_tape(mm_of(f), view.tape)) for n, f in enumerate(found, start=1))
 
 
@@ -207,9 +213,8 @@ def mark_row(view: View, place: str, run: Figure, what: str, kind: str, to_the_e
         setup="table",
         minutes=Spread(10, 15, 25),
         says=(
-            f"Mark {len(spots)} {what}, each measured from the top edge and none from the one before: {listed}. The "
-            "ones at the fullest part and at the waist are set first, because the front pulls there; the others part "
-            "what is left."
+            f"Mark {len(spots)} {what}, each measured from the top edge and none from the one before: "
+            f"{listed}.{_stress_words(view, place, spots)}"
         ),
         expects=(Put(f"{place}.kind", kind), Put(f"{place}.row", "set"), *_lap(view, place, kind)),
         effects=(*closing, Put(f"{place}.row", "marked")),
@@ -291,7 +296,8 @@ def drop_lowest(view: View, place: str, amount: Figure) -> tuple[Op, ...]:
         setup="hand",
         minutes=Spread(10, 20, 35),
         says=(
-            "Close the front. The row has to end {shorten_by} sooner than it did, with the opening. Where a gap across "
+            "Close the front. The row has to end {shorten_by} sooner than it did, with the opening. Where a gap "
+            "across "
             "a seam has become too narrow or too wide, move one fastening so that those at the fullest part and the "
             "waist stay."
         ),
@@ -313,7 +319,8 @@ def add_fastening(view: View, place: str, amount: Figure) -> Op:
         setup="hand",
         minutes=Spread(10, 15, 25),
         says=(
-            "{open_by} of the opening stands open. Set one fastening more of the same kind at that end; where the gap "
+            "{open_by} of the opening stands open. Set one fastening more of the same kind at that end; where the "
+            "gap "
             "to its neighbor would pass 3 1/2 in, set two."
         ),
         expects=(Put(f"{place}.row", "set"),),

@@ -42,8 +42,8 @@ def set_cuff(view: View, place: str) -> Op:
         minutes=Spread(25, 40, 60),
         says=(
             f"{view.words(place).capitalize()} is wider or narrower here than where the cuff sat: pleat, gather or "
-            "ease the end to the cuff at the marks, the slit as long as before. Baste both cuffs on, try on with the "
-            "arm bent, then sew and topstitch."
+            "ease the end to the cuff at the marks, the slit as long as before. Baste both cuffs on, try on with "
+            "the arm bent, then sew and topstitch."
         ),
         expects=(Put(f"{place}.hem", "raw"),),
         effects=(Put(f"{place}.hem", "sewn"),),

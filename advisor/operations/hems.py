@@ -22,16 +22,23 @@ EDGES = 4
 SEAM = inches("1/2")
 """Seam allowance of a band or a strip: common practice, no source."""
 
+PAIR = {"sleeve_end": "sleeves", "leg_end": "legs"}
+
 CHECK = (
     "waist and crotch are settled, the cloth has been washed as it will be washed from now on, both ends are "
     "measured, and the line was tried on the body"
 )
 
 
+def both(view: View, place: str) -> str:
+    """The two ends a place stands for: "both sleeves"."""
+    return f"both {PAIR.get(view.model.places[place].role, 'sides')}"
+
+
 def open_hem(view: View, place: str) -> Op:
     """Both hems unpicked and pressed flat: the turn-up hangs down."""
     down = view.measure(f"{place}.turn_up")
-    words = view.words(place)
+    comes = "press it flat: {turn_up} of cloth comes down" if mm_of(down) else "press the end flat"
     return Op(
         id=f"open {place}.hem",
         stage="hem",
@@ -40,9 +47,8 @@ def open_hem(view: View, place: str) -> Op:
         setup="unpick",
         minutes=Spread(8, 15, 25),
         says=(
-            f"Unpick the hem of {words}, on both sides, and press it flat: {{turn_up}} of cloth comes down. Let the "
-            "old edge show as a crease; it is what the new line is measured from. Look whether it is worn through "
-            "or faded."
+            f"Unpick the hem of {both(view, place)} and {comes}. Let the old edge show as a crease; it is what the "
+            "new line is measured from. Look whether it is worn through or faded."
         ),
         expects=(Put(f"{place}.hem", "sewn"),),
         effects=(Change(f"{place}.length", down), Put(f"{place}.hem", "open")),
@@ -53,7 +59,6 @@ def open_hem(view: View, place: str) -> Op:
 
 def mark_line(view: View, place: str, by: Figure, which: str) -> Op:
     """The new edge marked on the body, from the old one: `which` says above or below."""
-    words = view.words(place)
     return Op(
         id=f"mark {place}.hem",
         stage="hem",
@@ -62,7 +67,7 @@ def mark_line(view: View, place: str, by: Figure, which: str) -> Op:
         setup="body",
         minutes=Spread(5, 10, 20),
         says=(
-            f"With the garment on, pin the new edge of {words} {{by}} {which} the old one, on both sides: put them "
+            f"With the garment on, pin the new edge {{by}} {which} the old one on {both(view, place)}: put them "
             "together at the inner seam to see that they come out alike. Mark every 2 to 3 in "
             f"round.{_hang(view, place)}"
         ),
@@ -91,7 +96,7 @@ def cut_end(view: View, place: str, off: Figure, how: str, figures: Mapping[str,
         places=(place,),
         setup="table",
         minutes=Spread(5, 8, 15),
-        says=f"Lay both sides on each other, seams in line, and cut {{off}} off {how}",
+        says=f"Lay {both(view, place)} on each other, seams in line, and cut {{off}} off {how}",
         expects=(Put(f"{place}.hem", after),),
         effects=(Change(f"{place}.length", times(off, -1, "cut_off")), Put(f"{place}.hem", "raw")),
         reversible=False,
@@ -192,8 +197,8 @@ def sew_facing(view: View, place: str, seam: Figure, *, cut: bool) -> Op:
         minutes=Spread(15, 25, 40),
         says=(
             "Join the strip into a ring that fits the end, the seam at the inner leg or under arm. Sew it to the "
-            "raw edge, {seam} in, right sides together; turn it in so that a thread or two of the garment rolls "
-            "under; baste the fold."
+            "raw edge with a seam of {seam}, right sides together; turn it in so that a thread or two of the "
+            "garment rolls under; baste the fold."
         ),
         expects=(Put(f"{place}.hem", "raw" if cut else "marked"), Put(f"{place}.strip", "cut")),
         effects=(Change(f"{place}.length", times(seam, -1, "seamed_in")), Put(f"{place}.hem", "turned")),
@@ -214,7 +219,7 @@ def pin_tuck(view: View, place: str, depth: Figure) -> Op:
         minutes=Spread(5, 8, 15),
         says=(
             f"With the garment on, pin a fold all round {view.words(place)} that takes up {{taken}}, {{depth}} from "
-            "fold to stitching, its stitching to lie just above the old hem stitching, on both sides alike."
+            "fold to stitching, its stitching to lie just above the old hem stitching, alike on both."
         ),
         expects=(Put(f"{place}.tuck", "none"), Put(f"{place}.hem", "sewn")),
         effects=(Put(f"{place}.tuck", "pinned"),),

@@ -48,8 +48,8 @@ def mark_fastenings(view: View, place: str, length: Figure) -> Op:
         "mark",
         "table",
         Spread(3, 5, 10),
-        f"Mark both edges {told} below the upper end of the open part, so that no bare stretch is over 4 in. Move a "
-        "mark to the widest place if it lies within 1 in of it.",
+        f"At each side mark both edges {told} below the upper end of the open part, so that no bare stretch is over "
+        "4 in. Move a mark to the widest place if it lies within 1 in of it.",
         (Put(f"{place}.mark", "none"),),
         (Put(f"{place}.mark", "marked"),),
         figures={"fastenings": count, **at},
@@ -87,8 +87,8 @@ def sew_shut(view: View, place: str, gape: Figure) -> Op:
         "straight",
         Spread(12, 18, 30),
         f"Unpick the finish of {view.words(place)} as far as the seam line. Pin the edges together and try on: "
-        "nothing may pull. Sew the side seam through, from the sound seam above to the sound seam below, and take out "
-        "any pocket or facing left inside.",
+        "nothing may pull. Sew the side seam through, from the sound seam above to the sound seam below, and take "
+        "out any pocket or facing left inside.",
         (Put(f"{place}.seam", "open"),),
         (
             Change(f"{place}.gape", times(gape, -1, "closed")),
@@ -135,8 +135,8 @@ def cut_underlap(view: View, place: str, gape: Figure) -> Op:
         view,
         place,
         {"reach": reach, "wide": wide, "long": long},
-        "Cut two strips, {wide} wide and {long} long. Folded along the middle and sewn in by both raw edges at once "
-        "they are {reach} wide: the widest gap and 1 in to lie under the far edge.",
+        "Cut two strips, {wide} wide and {long} long. Folded along the middle and sewn in by both raw edges at "
+        "once they are {reach} wide: the widest gap and 1 in to lie under the far edge.",
     )
 
 
@@ -149,8 +149,8 @@ def sew_underlap(view: View, place: str, gape: Figure) -> Op:
         "sew",
         "straight",
         Spread(20, 30, 45),
-        "Fold each strip along its middle, close its ends, and sew its raw edges behind the back edge of the opening. "
-        "It lies flat under the front edge; tack it there at the lower end, never along the edge.",
+        "Fold each strip along its middle, close its ends, and sew its raw edges behind the back edge of the "
+        "opening. It lies flat under the front edge; tack it there at the lower end, never along the edge.",
         (Put(f"{place}.strip", "cut"),),
         (
             Change(f"{place}.want", times(gape, 1, "allowed")),
@@ -173,9 +173,9 @@ def tape_edges(view: View, place: str, gape: Figure) -> Op:
         "tape",
         "straight",
         Spread(20, 30, 50),
-        "Measure the opening straight from end to end, {length}, and not along its wavy edges. Shrink the tape, cut "
-        "four pieces that long with 1/2 in more at each end, pin one along each edge with the fullness spread even, "
-        "and stitch with the tape on top. Steam the edge until it lies flat.",
+        "Measure the opening straight from end to end, {length}, and not along its wavy edges. Shrink the tape, "
+        "cut four pieces that long with 1/2 in more at each end, pin one along each edge with the fullness spread "
+        "even, and stitch with the tape on top. Steam the edge until it lies flat.",
         (Put(f"{place}.seam", "open"),),
         (
             Change(f"{place}.gape", times(gape, -1, "drawn_in")),
@@ -218,7 +218,7 @@ def sew_beside(view: View, place: str, gape: Figure) -> Op:
         "straight",
         Spread(25, 40, 60),
         f"Sew both side seams again further out, {parts.words}, which gives {{gape}} at each side; run into the old "
-        f"line over {{run}} or more, above and below. Baste, try on, sit down. Then finish the opening again as it "
+        "line over {run} or more, above and below. Baste, try on, sit down. Then finish the opening again as it "
         "was.",
         (Put(f"{place}.beside", "open"),),
         _given(place, gape),
@@ -237,8 +237,8 @@ def cut_side_strips(view: View, place: str, gape: Figure) -> Op:
         view,
         place,
         {"gape": gape, "wide": wide, "long": long, "run": run},
-        "Cut two strips, {wide} wide and {long} long: finished {gape} wide along the opening and running to nothing "
-        "over {run} at each end. Threads and nap run as the garment's do.",
+        "Cut two strips, {wide} wide and {long} long: finished {gape} wide along the opening and running to "
+        "nothing over {run} at each end. Threads and nap run as the garment's do.",
     )
 
 

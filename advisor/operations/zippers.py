@@ -182,7 +182,8 @@ def set_in(view: View, place: str, slot: str) -> Op:
         setup="straight",
         minutes=Spread(45, 70, 110) if covered(view, place) else Spread(25, 40, 60),
         says=(
-            "Baste the zipper in with its top stop where the old one sat, the seams that cross it level on both sides. "
+            "Baste the zipper in with its top stop at the top of the opening, the seams that cross it level on both "
+            "sides. "
             f"Close it, try on, then stitch both sides from the bottom to the top.{last} Press over a towel."
         ),
         expects=(Put(f"{place}.kind", "none"), Put(f"{place}.{slot}", "ready")),
@@ -203,7 +204,8 @@ def set_fly(view: View, place: str) -> Op:
         minutes=Spread(35, 50, 80),
         says=(
             "Below the waist face the upper edge for a fly and set the zipper under it, its top stop just below the "
-            "waist seam and its end at the end of the opening. Stitch both sides from the bottom to the top, then the "
+            "waist seam and its end at the end of the opening. Stitch both sides from the bottom to the top, then "
+            "the "
             "curve of the fly, and a bar across its end."
         ),
         expects=(Put(f"{place}.kind", "none"), Put(f"{place}.fly_zipper", "ready")),

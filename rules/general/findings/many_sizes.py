@@ -1,0 +1,46 @@
+"""Far too large: it may not be worth starting."""
+
+from advisor.figures.exact import inches
+from advisor.knowledge import MATCH, Find, Measure, Mm, fires, given, length, measure, near, such_that
+
+MOST = inches(4)
+
+
+def amount(pinned: Mm) -> Mm:
+    return pinned
+
+
+rule = Find(
+    title="Too large by more than two sizes",
+    problem="many_sizes",
+    stage="open",
+    why=(
+        "Taking in moves everything beside the seam. 3 in is called the most for trousers at the center back, and 4 in "
+        "the most for jeans; past that pockets, crotch and rise go out of proportion, and it is another size or a new "
+        "cut."
+    ),
+    source="NINEL",
+    when=(
+        given(
+            "spare cloth was pinned at the waist",
+            Measure(role="waist_seam", place=MATCH.place, slot="pinned", mm=MATCH.pinned),
+        ),
+        such_that("it is more than 4 in", lambda pinned: pinned > MOST),
+    ),
+    amount=amount,
+    says=(
+        "{pinned} pinned out at {place} is more than two sizes: past 4 in pockets, crotch and rise go out of "
+        "proportion."
+    ),
+    fires=(
+        fires(
+            "5 in pinned",
+            measure("waist.pinned", "waist_seam", "5 in"),
+            amount=length("5 in"),
+        ),
+    ),
+    near=(
+        near("just 4 in", mm=length("4 in")),
+        near("the room wanted at the waist", slot="ease"),
+    ),
+)

@@ -1,0 +1,24 @@
+"""No zigzag on leather."""
+
+from advisor.knowledge import Trait, Veto, fires, given, near, offered, problem, trait
+
+rule = Veto(
+    title="No zigzag on leather",
+    fix="mending.fixes.patch_under",
+    why="Every needle hole stays in leather and coated cloth, and a row of them tears like a perforation.",
+    source="LEATHER",
+    when=(given("the cloth is leather or coated", Trait(role="cloth", slot="kind", word="coated")),),
+    says=("In leather and coated cloth every needle hole stays: a hole cannot be zigzagged without tearing on."),
+    fires=(
+        fires(
+            "no zigzag on leather",
+            offered("holes_open", "snaps", "hardware", "mending.fixes.patch_under"),
+            problem("holes_open", "snaps", "hardware", "mend"),
+            trait("cloth.kind", "cloth", "coated"),
+        ),
+    ),
+    near=(
+        near("another fix", at=0, fix="general.fixes.leave"),
+        near("it is cotton", at=2, word="cotton"),
+    ),
+)
