@@ -26,9 +26,17 @@ class Teller:
         if isinstance(value, str):
             return value
         if unit == "mm" and isinstance(value, Fraction):
-            return show(value, self.tape)
+            # Half of a length on the tape (fold to stitching, for one) falls between two marks. Rounded, the
+            # halves would not add up to the whole; so it is told to the half mark.
+            halved = value / self.tape.mark * 2
+            return show(value, self.half_marks if halved.denominator == 1 else self.tape)
         number = str(value) if value == int(value) else f"{float(value):.2f}".rstrip("0").rstrip(".")
         return number + AFTER.get(unit, "")
+
+    @property
+    def half_marks(self) -> Tape:
+        """The same tape read to half a mark."""
+        return Tape(self.tape.unit, self.tape.mark / 2)
 
     def figure(self, figure: Figure) -> str:
         """The value of a figure in words."""
