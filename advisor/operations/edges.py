@@ -242,7 +242,9 @@ def _dart_cloth(view: View) -> str:
 
 def take_in_sides(view: View, place: str, excess: Figure) -> Op:
     """Both side seams above the waist, running out to nothing upward."""
-    parts = shared("layer", excess, FOUR, "at", "each of the four layers", view.tape)
+    names = quarters(view, place)
+    layers = "each of the four layers" if names == FOUR else "the back layer of each, the front staying as it is"
+    parts = shared("layer", excess, names, "at", layers, view.tape)
     per_seam = figure(each, "per_seam", total=excess, seams=2)
     return on_edge(
         view,
@@ -252,9 +254,9 @@ def take_in_sides(view: View, place: str, excess: Figure) -> Op:
         setup="straight",
         minutes=Spread(20, 30, 50),
         says=(
-            f"At the waist move the line of each side seam in by {parts.words} (front and back of both seams, "
-            "{per_seam} to a seam). Draw it out to nothing at the armhole in a long flat curve, baste, try on, "
-            "lift both arms. Sew, then take out the old line; trim only after a day of wear."
+            f"At the waist move the line of the side seams in by {parts.words}: {{per_seam}} to a seam. Draw it out "
+            "to nothing at the armhole in a long flat curve, baste, try on, lift both arms. Sew, then take out the "
+            "old line; trim only after a day of wear."
         ),
         expects=(Put(f"{place}.fold", "flat"),),
         effects=(

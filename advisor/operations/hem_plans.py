@@ -202,7 +202,7 @@ def add_band(trouble: Trouble, view: View) -> Work:
             gain,
             "raw" if cut else "open",
             "Join each band into a ring that fits the end, press its fold, and sew one edge to the end, right sides "
-            "together, {seam} in. Below the seam the band shows {deep}. Try on.",
+            "together, with a seam of {seam}. Below it the band shows {deep}. Try on.",
             {"seam": seam, "deep": deep},
         ),
         finish_band(view, place, "Turn the other edge of each band in over the seam and sew it down. Press."),

@@ -11,7 +11,8 @@ rule = Find(
     title="Closure longer than its opening",
     problem="closure_long",
     stage="closure",
-    why="A zipper or a row of fastenings that runs on past its opening buckles, or holds shut a seam that is not there.",
+    why="A zipper or a row of fastenings that runs on past its opening buckles, or holds shut a seam that is not "
+    "there.",
     source="common-practice",
     when=(
         given(

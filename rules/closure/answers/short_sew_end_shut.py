@@ -1,0 +1,29 @@
+"""Sew the end shut below a short zipper."""
+
+from advisor.knowledge import MATCH, Answer, Trait, fires, given, near, one_of, problem, trait
+
+rule = Answer(
+    title="Sew the end shut below a short zipper",
+    problem="closure_short",
+    fix="closure.fixes.sew_end_shut",
+    role="front_opening",
+    why="Moved up to the top edge the zipper leaves its shortfall at the lower end, where a seam does as well.",
+    source="common-practice",
+    when=(
+        given("a zipper closes it", Trait(place=MATCH.place, slot="kind", word=one_of("closed_end", "separating"))),
+        given("the zipper is set in plainly", Trait(place=MATCH.place, slot="setting", word="plain")),
+    ),
+    fires=(
+        fires(
+            "a closure 1 in too short",
+            problem("closure_short", "front", "front_opening", "closure", "1 in"),
+            trait("front.kind", "front_opening", "closed_end"),
+            trait("front.setting", "front_opening", "plain"),
+        ),
+    ),
+    near=(
+        near("it is too long", name="closure_long"),
+        near("snaps close it", at=1, word="snaps"),
+        near("it lies behind a fly or a lining", at=2, word="covered"),
+    ),
+)
