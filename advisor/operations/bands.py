@@ -4,6 +4,8 @@ The laws: a seam across a band takes what is sewn into it; a band loses or gains
 finishes lost or gained; the lap at the closing stays.
 """
 
+from dataclasses import replace
+
 from advisor.core.figure import Figure, mm_of, times
 from advisor.core.model import Change, Put
 from advisor.core.work import Need, Op, Spread
@@ -30,9 +32,14 @@ def open_band(view: View, band: str) -> Op:
 
 
 def sew_band(view: View, band: str) -> Op:
-    """Sew the band on again."""
+    """Sew the band on again, over the waist seam where that was open too."""
     words = f"{view.words(band)} on again, both ends meeting at the closing"
-    return sew_seam(f"{band}.seam", words, Spread(20, 35, 55), "join", f"{band}.press")
+    sewn = sew_seam(f"{band}.seam", words, Spread(20, 35, 55), "join", f"{band}.press")
+    if not view.has("waist_seam"):
+        return sewn
+    seam = view.one("waist_seam")
+    # The waist seam lies under the band: pressed before the band crosses it, or it never lies flat.
+    return replace(sewn, needs=(f"sew {seam}.seam", f"press {seam}.press"))
 
 
 def press_band(view: View, band: str) -> Op:

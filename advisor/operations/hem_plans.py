@@ -76,10 +76,15 @@ def slant(depth: Mm, at: Mm, above: Mm) -> Mm:
     return 2 * depth * (at - above) / SLOPE_RUN
 
 
-def eases(kind: str, depth: Mm, at: Mm, above: Mm) -> Mm:
-    """The most that eases into the place where the turned-up edge lands, mm."""
-    lands = at - depth * (at - above) / SLOPE_RUN
-    return max(lands * take_up(kind, most=True), Mm(0))
+def fold_up_longer(name: str, fix: str, role: str, amount: Mm, turn_up: Mm, at: Mm, above: Mm) -> Mm:
+    """How much longer (below 0: shorter) round the hem of a fix is than where it lands, mm, for problem `name`."""
+    return slant(depth_of(fix, role, amount if name == "too_long" else -amount, turn_up), at, above)
+
+
+def fold_up_eases(name: str, fix: str, role: str, amount: Mm, turn_up: Mm, at: Mm, above: Mm, kind: str) -> Mm:
+    """The most of it that cloth of `kind` eases in there, mm."""
+    deep = depth_of(fix, role, amount if name == "too_long" else -amount, turn_up)
+    return max((at - deep * (at - above) / SLOPE_RUN) * take_up(kind, most=True), Mm(0))
 
 
 def shorten(

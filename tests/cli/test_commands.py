@@ -93,7 +93,7 @@ def test_a_file_beside_the_case_is_never_imported(case: Path, tmp_path: Path) ->
 
 def test_a_plain_interview_from_a_pipe_begins_saves_and_stops(tmp_path: Path) -> None:
     path = tmp_path / "fox.toml"
-    typed = "The fox\n1\nquit\n"
+    typed = "The fox\none_piece\nin\nquit\n"
     done = run("interview", "--plain", str(path), cwd=tmp_path, text=typed)
     assert done.returncode == 0, done.stderr
     assert path.exists() and 'title = "The fox"' in path.read_text(encoding="utf-8")

@@ -1,0 +1,14 @@
+"""Shorten above a cuff."""
+
+from advisor.knowledge import Answer, fires, near, problem
+
+rule = Answer(
+    title="Shorten above a cuff",
+    problem="too_long",
+    fix="hems.fixes.cuff_again",
+    why="With a cuff there is no hem to turn: the length comes off above it.",
+    source="common-practice",
+    when=(),
+    fires=(fires("2 in too long", problem("too_long", "leg", "leg_end", "hem", "2 in")),),
+    near=(near("too short", name="too_short"),),
+)

@@ -1,0 +1,14 @@
+"""Turn a long end twice by 1/2 in."""
+
+from advisor.knowledge import Answer, fires, near, problem
+
+rule = Answer(
+    title="Turn a long end twice by 1/2 in",
+    problem="too_long",
+    fix="hems.fixes.double_fold",
+    why="The end is cut where two turns of 1/2 in bring it to the length that is wanted.",
+    source="common-practice",
+    when=(),
+    fires=(fires("2 in too long", problem("too_long", "leg", "leg_end", "hem", "2 in")),),
+    near=(near("too short", name="too_short"),),
+)

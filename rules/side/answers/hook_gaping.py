@@ -1,0 +1,14 @@
+"""Hook a gaping opening."""
+
+from advisor.knowledge import Answer, fires, near, problem
+
+rule = Answer(
+    title="Hook a gaping opening",
+    problem="gapes",
+    fix="side.fixes.hook_and_bar",
+    why="The edges are held together where they stand widest apart.",
+    source="common-practice",
+    when=(),
+    fires=(fires("1 in open", problem("gapes", "side_opening", "side_opening", "closure", "1 in")),),
+    near=(near("drawn too far together", name="drawn_too_far"),),
+)
