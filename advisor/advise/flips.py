@@ -30,11 +30,12 @@ class Flip:
 class OnlyIf:
     """An option that stands only for some values of something she cannot say.
 
-    `values`: the words, or (least, most) of each run of lengths; `best` whether it is then the first in rank.
+    `words`, or the (least, most) of each run of lengths; `finding` is the title of what it is offered for.
     """
 
     option: OptionId
     title: str
+    finding: str
     key: Key
     runs: tuple[tuple[Value, Value], ...]
     words: tuple[str, ...]
@@ -90,21 +91,33 @@ def only_ifs(base: RuleBase, case: Case) -> tuple[OnlyIf, ...]:
     found: list[OnlyIf] = []
     for key in sorted(key for key, answer in case.answers.items() if isinstance(answer, Unknown)):
         groups = sweep(base, case, key)
-        titles = {o.id: o.title for group in groups for o in group.followed.advice.options if o.open}
-        for option in sorted(titles):
+        for option, (finding, title) in _titles(groups).items():
             standing = [group for group in groups if _open(group.followed, option)]
             if len(standing) < len(groups):
-                found.append(_only_if(option, titles[option], questions[key], groups, standing))
+                runs, words = _when(questions[key], groups, standing)
+                found.append(OnlyIf(option, title, finding, key, runs, words))
     return tuple(found)
 
 
-def _only_if(
-    option: OptionId, title: str, question: Question, groups: tuple[Group, ...], standing: list[Group]
-) -> OnlyIf:
+def _titles(groups: tuple[Group, ...]) -> dict[OptionId, tuple[str, str]]:
+    """Finding's and fix's title of every option that stands somewhere, in the order of the advice."""
+    titles: dict[OptionId, tuple[str, str]] = {}
+    for group in groups:
+        advice = group.followed.advice
+        for option in advice.options:
+            finding = advice.finding(option.finding)
+            if option.open and finding is not None:
+                titles.setdefault(option.id, (finding.title, option.title))
+    return dict(sorted(titles.items(), key=lambda item: (item[1][0], item[0])))
+
+
+def _when(
+    question: Question, groups: tuple[Group, ...], standing: list[Group]
+) -> tuple[tuple[tuple[Value, Value], ...], tuple[str, ...]]:
+    """The runs of lengths, or the words, for which these groups stand."""
     if question.kind == "word":
-        words = tuple(str(word) for group in standing for word in group.values)
-        return OnlyIf(option, title, question.key, (), words)
-    return OnlyIf(option, title, question.key, _runs(groups, lambda group: group in standing), ())
+        return (), tuple(str(word) for group in standing for word in group.values)
+    return _runs(groups, lambda group: group in standing), ()
 
 
 def _runs(groups: tuple[Group, ...], holds: Callable[[Group], bool]) -> tuple[tuple[Value, Value], ...]:

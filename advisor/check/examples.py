@@ -21,7 +21,7 @@ def check(material: Material, book: Book) -> None:
     """Every example of every sound rule."""
     for id in sorted(material.sound):
         card = material.rules[id]
-        alone = material.engine_of((id,))
+        alone = material.alone(id)
         if not card.fires:
             book.error(material.where(id), "has no example on which it fires", "add fires(...)", material.line(id, keyword="fires"))
         for example in card.fires:
@@ -138,9 +138,9 @@ def fact_faults(material: Material, fact: SlotFact) -> list[tuple[str, str]]:
         wrong += filter(None, [word_fault(material, Measure, fact.role, fact.slot, "")])
         wrong += filter(None, [word_fault(material, Measure, fact.other_role, "", "")])
         wrong += _place_faults(material, fact.other, fact.other_role)
-    if isinstance(fact, Problem | Offer) and fact.name not in material.problems:
+    if isinstance(fact, Problem | Offer) and fact.name not in material.problems and "findings" not in material.unread:
         wrong.append((f"no finding finds '{fact.name}'", nearest(fact.name, material.problems)))
-    if isinstance(fact, Offer) and fact.fix not in material.fixes:
+    if isinstance(fact, Offer) and fact.fix not in material.fixes and "fixes" not in material.unread:
         wrong.append((f"no fix '{fact.fix}'", nearest(fact.fix, material.fixes)))
     return wrong + _place_faults(material, fact["place"], fact["role"])
 
@@ -170,7 +170,7 @@ def _near_words(material: Material, book: Book, id: str, card: Card, near: Near)
         faults += filter(None, [word_fault(material, type(new), role, slot, word)])
     if not faults and isinstance(new, Joined):
         faults += [f for role in (new.role, new.other_role) for f in [word_fault(material, Measure, role, "", "")] if f]
-    if not faults and isinstance(new, Problem | Offer) and "name" in near.changes and new.name not in material.problems:
-        faults.append((f"no finding finds '{new.name}'", nearest(new.name, material.problems)))
+    if not faults and isinstance(new, Problem | Offer) and {"name", "fix"} & set(near.changes):
+        faults += [each for each in fact_faults(material, new) if each[0].startswith(("no finding finds", "no fix"))]
     for fault, hint in faults:
         book.error(material.where(id), f"{what}: {fault}", hint, line)

@@ -21,7 +21,7 @@ def check(material: Material, book: Book) -> None:
 
 
 def _cases(material: Material, book: Book) -> None:
-    base = material.base()
+    base = material.plain
     for name, case in sorted(material.read_cases.items()):
         for finding, choice in sorted(case.choices.items()):
             problem = finding.partition("@")[0]
@@ -32,8 +32,9 @@ def _cases(material: Material, book: Book) -> None:
     for probe in of_cases(material):
         try:
             plan = make_plan(base, probe.world, probe.choices, probe.limits)
-        except AdvisorError as fault:
-            book.error(probe.told, f"comes to no plan: {fault.what}", fault.hint or fault.where)
+        except Exception as fault:  # a fix may raise anything
+            said = fault.what if isinstance(fault, AdvisorError) else f"{type(fault).__name__}: {fault}"
+            book.error(probe.told, f"comes to no plan: {said}", "mend the rule or fix it began in")
             continue
         for finding in plan.advice.idle:
             book.note(probe.told, f"the choice for '{finding}' is idle", "nothing of that kind is found now; take it out")

@@ -12,9 +12,10 @@ from typing import TYPE_CHECKING, Any
 from advisor.check.fault import Book
 from advisor.casefile import read_case
 from advisor.core.case import Case
+from advisor.core.stages import STAGES
 from advisor.engine import Engine
 from advisor.errors import AdvisorError, KnowledgeError, nearest
-from advisor.knowledge.cards import Card, Find
+from advisor.knowledge.cards import Card, Condition, Example, Find, Near
 from advisor.knowledge.facts import FACTS
 from advisor.knowledge.fix import Fix
 from advisor.rulebase.base import RuleBase
@@ -34,7 +35,8 @@ if TYPE_CHECKING:
 class Material:
     """The rule base of `folder` and the cases of `cases`, as far as they can be read.
 
-    `sound`: the rules whose conditions an engine takes; only those are run.
+    `sound`: the rules whose conditions an engine takes; only those are run. `unread`: the kinds of card (findings,
+    fixes, ...) of which some file could not be read, so that what seems to be missing may be in it.
     """
 
     folder: Path
@@ -47,8 +49,12 @@ class Material:
     sources: Mapping[str, Source] = field(default_factory=dict)
     grades: GradeBook | None = None
     sound: set[str] = field(default_factory=set)
+    unread: set[str] = field(default_factory=set)
     read_cases: dict[str, Case] = field(default_factory=dict)
     trials: "Trials | None" = None
+    _trees: dict[str, ast.Module] = field(default_factory=dict)
+    _lines: dict[str, dict[str, int]] = field(default_factory=dict)
+    _alone: dict[str, Engine] = field(default_factory=dict)
 
     def where(self, path: Path | str) -> str:
         """A path as it is told: from the checkout on. Of a card's id: its file."""
@@ -75,17 +81,24 @@ class Material:
             found.setdefault(card.problem, []).append(id)
         return found
 
-    @cached_property
-    def trees(self) -> dict[str, ast.Module]:
-        """The parsed source of each card."""
-        return {id: ast.parse(path.read_text(encoding="utf-8")) for id, path in self.files.items()}
+    def tree(self, id: str) -> ast.Module:
+        """The parsed source of a card."""
+        if id not in self._trees:
+            self._trees[id] = ast.parse(self.files[id].read_text(encoding="utf-8"))
+        return self._trees[id]
 
     def line(self, id: str, text: str = "", keyword: str = "") -> int:
         """The line of a card's file where the literal `text`, or else the argument `keyword`, stands; or 0."""
-        nodes = list(ast.walk(self.trees[id])) if id in self.files else []
-        lines = [n.lineno for n in nodes if isinstance(n, ast.Constant) and text and n.value == text]
-        lines += [n.value.lineno for n in nodes if isinstance(n, ast.keyword) and keyword and n.arg == keyword]
-        return lines[0] if lines else 0
+        if id not in self._lines:
+            self._lines[id] = _lines(self.tree(id)) if id in self.files else {}
+        lines = self._lines[id]
+        return lines.get(text, lines.get(f"{keyword}=", 0)) if text else lines.get(f"{keyword}=", 0)
+
+    def alone(self, id: str) -> Engine:
+        """An engine of one rule."""
+        if id not in self._alone:
+            self._alone[id] = self.engine_of((id,))
+        return self._alone[id]
 
     @cached_property
     def whole(self) -> Engine:
@@ -96,8 +109,13 @@ class Material:
         """An engine of these rules, in this order."""
         return Engine([spec_of(id, self.rules[id]) for id in ids], FACTS)
 
-    def base(self, engine: Engine | None = None) -> RuleBase:
-        """A rule base of the sound rules, for advice and plans; with another engine if one is given."""
+    @cached_property
+    def plain(self) -> RuleBase:
+        """The rule base of the sound rules."""
+        return self.base(self.whole)
+
+    def base(self, engine: Engine) -> RuleBase:
+        """A rule base of the sound rules, for advice and plans, with this engine."""
         assert self.grades is not None
         return RuleBase(
             folder=self.folder,
@@ -107,7 +125,7 @@ class Material:
             garments=dict(self.garments),
             sources=self.sources,
             grades=self.grades,
-            engine=engine or self.whole,
+            engine=engine,
             read=all_read(self.rules[id] for id in sorted(self.sound)),
         )
 
@@ -128,9 +146,11 @@ def read_material(folder: Path, cases: Path, book: Book) -> Material:
     for path in _card_files(material, book):
         with _told(book, material, path):
             _load(material, path)
+            continue
+        material.unread.add(path.parent.name)
     for id in sorted(material.rules):
-        with _told(book, material, material.files[id], material.line(id, keyword="when")):
-            material.engine_of((id,))
+        with _told(book, material, material.files[id], id):
+            material.alone(id)
             material.sound.add(id)
     questions = {id: garment.questions for id, garment in material.garments.items()}
     for path in sorted(cases.glob("*.toml")):
@@ -140,13 +160,26 @@ def read_material(folder: Path, cases: Path, book: Book) -> Material:
 
 
 @contextmanager
-def _told(book: Book, material: Material, path: Path, line: int = 0) -> Iterator[None]:
+def _told(book: Book, material: Material, path: Path, card: str = "") -> Iterator[None]:
     try:
         yield
     except AdvisorError as fault:
         number = re.search(r":(\d+)$", fault.where)
-        inside = "" if str(path) in fault.where or line else f" ({fault.where})"
-        book.error(material.where(path), fault.what + inside, fault.hint or "mend the file", int(number[1]) if number else line)
+        inside = "" if str(path) in fault.where or card else f" ({fault.where})"
+        line = int(number[1]) if number else material.line(card, keyword="when")
+        book.error(material.where(path), fault.what + inside, fault.hint or "mend the file", line)
+
+
+def _lines(tree: ast.Module) -> dict[str, int]:
+    """The first line of each literal text, and of the value of each argument as `name=`."""
+    found: dict[str, int] = {}
+    nodes = [node for node in ast.walk(tree) if isinstance(node, ast.Constant | ast.keyword)]
+    for node in sorted(nodes, key=lambda node: node.lineno):
+        if isinstance(node, ast.Constant) and isinstance(node.value, str):
+            found.setdefault(node.value, node.lineno)
+        elif isinstance(node, ast.keyword) and node.arg:
+            found.setdefault(f"{node.arg}=", node.value.lineno)
+    return found
 
 
 def _card_files(material: Material, book: Book) -> Iterator[Path]:
@@ -173,12 +206,35 @@ def _load(material: Material, path: Path) -> None:
             where=str(path),
             hint=f"a file in {path.parent.name}/ says `{name} = {kind.__name__}(...)` once, and nothing else",
         )
-    material.files[id] = path
     card = cards[name]
+    for field, value in vars(card).items():
+        fault = _misshaped(field, value)
+        if fault:
+            raise KnowledgeError(f"{field} {fault[0]}", where=str(path), hint=fault[1])
+    material.files[id] = path
     if isinstance(card, Fix):
         material.fixes[id] = card
     else:
         material.rules[id] = card
+
+
+TEXTS = {"title", "why", "source", "says", "problem", "fix", "role", "wrong_when"}
+PARTS: dict[str, type] = {"when": Condition, "fires": Example, "near": Near, "cautions": str}
+
+
+def _misshaped(field: str, value: object) -> tuple[str, str] | None:
+    """What is wrong with the kind of thing in one field of a card, and what to do."""
+    if field in PARTS:
+        if not isinstance(value, tuple):
+            return f"is a {type(value).__name__}, not a tuple", f"write {field}=(..., ) with a comma before the bracket"
+        odd = next((part for part in value if not isinstance(part, PARTS[field])), None)
+        if odd is not None:
+            return f"holds a {type(odd).__name__}", f"every part of it is a {PARTS[field].__name__}"
+    elif field == "stage" and value not in STAGES:
+        return f"is {value!r}", nearest(str(value), STAGES)
+    elif field in TEXTS and not isinstance(value, str):
+        return f"is a {type(value).__name__}, not a text", "write it between quotes"
+    return None
 
 
 def _counted(cards: Mapping[str, object]) -> str:

@@ -68,7 +68,7 @@ def _proved(material: Material, book: Book, id: str, card: Card) -> None:
 
 def _left_out(material: Material, id: str, card: Card) -> set[int]:
     """The conditions whose fact some near miss leaves out."""
-    firings = _safe_fired(material.engine_of((id,)), id, card.fires[0].facts)
+    firings = _safe_fired(material.alone(id), id, card.fires[0].facts)
     if not firings:
         return set()
     patterns = [i for i, c in enumerate(card.conditions()) if not isinstance(c.element, TEST | NOT)]

@@ -17,7 +17,7 @@ from advisor.knowledge.facts import Measure, Trait
 from advisor.lengths import TAPES, show
 from advisor.rulebase.garment import Garment
 
-JOINT = 60
+JOINT = 40
 HANDFUL = (2, 12)
 SEED = 20
 TAPE_NAMES: tuple[TapeName, ...] = ("in", "cm")

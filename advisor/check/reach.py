@@ -29,8 +29,8 @@ def check(material: Material, book: Book) -> None:
 
 def _impossible(material: Material, book: Book) -> Iterator[str]:
     """Rules with a condition that no garment there is can meet."""
-    for id, card in sorted(material.rules.items()):
-        for condition in card.conditions():
+    for id in sorted(material.sound):
+        for condition in material.rules[id].conditions():
             if isinstance(condition.element, NOT) or not isinstance(condition.element, SlotFact):
                 continue
             for pattern, _ in patterns(condition.element):

@@ -8,6 +8,7 @@ from time import perf_counter
 from advisor.check import examples, garments, near_misses, order, reach, rivals, stages, verifier, vocabulary, wording
 from advisor.check.fault import Book, Fault
 from advisor.check.material import Material, read_material
+from advisor.check.scope import Counts, counts_of
 
 Check = Callable[[Material, Book], None]
 CHECKS: tuple[tuple[str, Check], ...] = (
@@ -30,7 +31,7 @@ class Report:
 
     faults: tuple[Fault, ...]
     seconds: tuple[tuple[str, float], ...]
-    material: Material
+    counts: Counts
 
     @property
     def errors(self) -> tuple[Fault, ...]:
@@ -50,4 +51,4 @@ def run_checks(folder: Path, cases: Path | None = None) -> Report:
         check(material, book)
         faults += book
         seconds.append((name, perf_counter() - start))
-    return Report(tuple(sorted(faults)), tuple(seconds), material)
+    return Report(tuple(sorted(faults)), tuple(seconds), counts_of(material))

@@ -59,9 +59,13 @@ def asked(function: Callable[..., Any]) -> tuple[str, ...]:
 
 
 def texts_in(function: Callable[..., Any]) -> frozenset[str]:
-    """The words a predicate compares with."""
+    """The words a predicate compares with: those written in it, and those of the collections it names."""
     code = getattr(function, "__code__", None)
-    return frozenset(_texts(code)) if isinstance(code, CodeType) else frozenset()
+    if not isinstance(code, CodeType):
+        return frozenset()
+    named = [getattr(function, "__globals__", {}).get(name) for name in code.co_names]
+    listed = [each for each in named if isinstance(each, frozenset | set | tuple | list | dict)]
+    return frozenset(_texts(code)).union(word for words in listed for word in words if isinstance(word, str))
 
 
 def looser(element: Any) -> Iterator[tuple[str, Any]]:

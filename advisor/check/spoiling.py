@@ -6,22 +6,27 @@ from dataclasses import dataclass, field, replace
 from advisor.advise.adapter import facts_of
 from advisor.advise.plan import work_through
 from advisor.check.probes import Probe
-from advisor.check.watching import Watching
+from advisor.check.watching import Watching, problems_of
 from advisor.core.advice import Plan
 from advisor.core.case import FixId
 from advisor.core.model import Change, Mm, Model
 from advisor.core.work import Op
-from advisor.knowledge.facts import Problem
 from advisor.rulebase.base import RuleBase
 
 
 @dataclass
 class Spoiling:
-    """Each operation of each fix is spoiled once. `missed`: ways that nothing noticed, with the first world."""
+    """Each operation of each fix is spoiled once.
+
+    missed    ways that nothing noticed, with the first world
+    left      garments that came of it, by a problem they have; `handled`: the problems seen on such a garment already
+    """
 
     engine: Watching
     seen: set[tuple[FixId, str]] = field(default_factory=set)
     missed: dict[tuple[FixId, str, str], str] = field(default_factory=dict)
+    left: dict[str, Probe] = field(default_factory=dict)
+    handled: set[str] = field(default_factory=set)
     ways: int = 0
 
     def spoil(self, base: RuleBase, probe: Probe, plan: Plan) -> None:
@@ -36,11 +41,17 @@ class Spoiling:
             for way, other in _ways(step.op, probe.world.tape.mark):
                 self.ways += 1
                 spoiled = work_through((*ops[:index], *other, *ops[index + 1 :]), probe.world.model)[0]
-                if not self._open(base, spoiled) - fine:
+                new = self._open(base, spoiled) - fine
+                if not new:
                     self.missed.setdefault((fixes[0], step.op.id, way), probe.told)
+                told = f"{probe.told}; then '{step.op.id}' with {way}" if other else f"{probe.told}; without '{step.op.id}'"
+                for finding, _ in sorted(new):
+                    problem = finding.partition("@")[0]
+                    if problem not in self.handled:
+                        self.left.setdefault(problem, replace(probe, told=told, world=replace(probe.world, model=spoiled)))
 
     def _open(self, base: RuleBase, model: Model) -> set[tuple[str, Mm]]:
-        return {(problem.id, problem.mm) for problem in self.engine.run(facts_of(model, base.read)).of(Problem)}
+        return {(problem.id, problem.mm) for problem in problems_of(self.engine.run(facts_of(model, base.read)))}
 
 
 def _ways(op: Op, mark: Mm) -> Iterator[tuple[str, tuple[Op, ...]]]:

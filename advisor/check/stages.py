@@ -11,13 +11,14 @@ from advisor.check.shape import patterns, words_of
 from advisor.check.trials import Trials, trials_of
 from advisor.check.wording import sentence_faults
 from advisor.core.model import Change, Key, Put, place_of, slot_of
-from advisor.core.stages import STAGE_WORDS, stage_index
+from advisor.core.stages import stage_index
 from advisor.core.work import Op
 from advisor.errors import nearest
 from advisor.knowledge.cards import Card, Find
 from advisor.knowledge.facts import Joined
 from advisor.rulebase.garment import Garment
 from advisor.rulebase.reads import looked_at, slots_read
+from advisor.words import names_in
 
 
 def check(material: Material, book: Book) -> None:
@@ -57,16 +58,16 @@ def _later(material: Material, book: Book, trials: Trials) -> None:
         told: set[tuple[str, str]] = set()
         for garment in material.garments.values():
             own = set(reads(material, garment, card))
-            for (where, key, stage), (fix, op) in sorted(trials.writes.items()):
+            for (where, key, stage), (fix, op, problem) in sorted(trials.writes.items()):
                 late = stage_index(stage) > stage_index(card.stage)
                 if where != garment.id or key not in own or not late or (key, fix) in told:
                     continue
                 told.add((key, fix))
                 book.error(
                     material.where(id),
-                    f"is found at '{STAGE_WORDS[card.stage]}' and looks at {key}, which '{op}' of {fix} changes at "
-                    f"'{STAGE_WORDS[stage]}'",
-                    "give the finding that stage or a later one, or let it look at something else",
+                    f"is decided at the stage '{card.stage}' and looks at {key}, which {fix} changes later: it is chosen for "
+                    f"'{problem}' at the stage '{stage}' ('{op}')",
+                    "give the one a later stage or the other an earlier, or let this look at something else",
                     material.line(id, keyword="stage"),
                 )
 
@@ -95,7 +96,11 @@ def _written(material: Material, book: Book, garment: Garment, fix: str, op: Op,
 def _worded(material: Material, book: Book, fix: str, op: Op) -> None:
     for text in (op.says, op.check_before, *(f"{need.what} {need.amount}" for need in op.materials)):
         for what, hint in sentence_faults(text, text == op.says):
-            book.error(_of(material, fix), f"the words of '{op.id}' {what}".replace("words of", "text of"), hint)
+            book.error(_of(material, fix), f"the text of '{op.id}' {what}", hint)
+    for name in names_in(op.says):
+        if name not in op.figures:
+            what = f"the text of '{op.id}' asks for '{name}', which is none of its figures"
+            book.error(_of(material, fix), what, nearest(name, op.figures))
     if not op.reversible and not op.check_before:
         book.error(_of(material, fix), f"'{op.id}' cannot be undone", "say in check_before what to make sure of first")
 

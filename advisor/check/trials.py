@@ -5,21 +5,25 @@ The checks of reach, stages, rivals and spoiling read these notes; none of them 
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field
+from fractions import Fraction
 
 from advisor.advise.adapter import facts_of
-from advisor.advise.plan import make_plan
+from advisor.advise.advise import advise
+from advisor.advise.follow import follow
+from advisor.advise.order import ordered
+from advisor.advise.plan import make_plan, merged, work_through
 from advisor.check import probes
 from advisor.check.material import Material
 from advisor.check.probes import Probe, answers_in, gated, probe_of
 from advisor.check.spoiling import Spoiling
-from advisor.check.watching import Watching
+from advisor.check.watching import Watching, problems_of
 from advisor.core.advice import Plan
 from advisor.core.case import Choice, FindingId, FixId
-from advisor.core.model import Key, Value
+from advisor.core.model import Key, Mm, Put, Value
 from advisor.core.stages import Stage
 from advisor.core.work import Op, Option
 from advisor.engine import Run
-from advisor.errors import AdvisorError
+from advisor.errors import AdvisorError, KnowledgeError
 from advisor.knowledge.cards import Answer, Find, Veto
 from advisor.knowledge.facts import Problem
 from advisor.rulebase.base import RuleBase
@@ -44,7 +48,8 @@ class Broken:
 class Trials:
     """What was seen on all probes. Each record keeps the first world that showed it.
 
-    writes: who writes a key, by the stage of the finding it was chosen for; the effects are in from then on.
+    writes: who leaves a key other than it was, by garment, key and the stage of the finding it was chosen for (its
+    effects are in from then on): fix, operation and problem.
     shut: problems for which no option stands, with the rules that rule them out.
     """
 
@@ -56,7 +61,7 @@ class Trials:
     tried: dict[tuple[str, FixId], int] = field(default_factory=dict)
     reads: set[Key] = field(default_factory=set)
     ops: dict[tuple[FixId, str], Op] = field(default_factory=dict)
-    writes: dict[tuple[str, Key, Stage], tuple[FixId, str]] = field(default_factory=dict)
+    writes: dict[tuple[str, Key, Stage], tuple[FixId, str, str]] = field(default_factory=dict)
     blocked: dict[tuple[FixId, str], str] = field(default_factory=dict)
     unclosed: dict[tuple[str, FixId], str] = field(default_factory=dict)
     shut: dict[tuple[str, ...], dict[str, str]] = field(default_factory=dict)
@@ -77,7 +82,7 @@ class _Trying:
         self.base: RuleBase = material.base(self.engine)
         self.trials = Trials(self.engine, Spoiling(self.engine))
         self.alike: dict[frozenset[str], int] = {}
-        self.found: dict[tuple[str, str], Mapping[Key, Value]] = {}
+        self.found: dict[tuple[str, str], dict[Mm, Mapping[Key, Value]]] = {}
 
     def all(self) -> Trials:
         for probe in probes.of_cases(self.material):
@@ -89,15 +94,32 @@ class _Trying:
             for probe in probes.together(garment):
                 self._try(probe)
             self._by_example(garment)
+        self._left_behind()
         return self.trials
+
+    def _left_behind(self) -> None:
+        """Garments that spoiled work left in a state nobody could answer: a seam open, a press due.
+
+        Their options are sized and no more: half-done work has no order to hold to.
+        """
+        spoiling = self.trials.spoiling
+        while spoiling.left:
+            problem, probe = spoiling.left.popitem()
+            if problem not in spoiling.handled:
+                spoiling.handled.add(problem)
+                try:
+                    advice = advise(self.base, probe.world, {})
+                    self.trials.offered |= {option.fix for option in advice.options}
+                except Exception as fault:  # a fix may raise anything
+                    self._broke(probe, fault, {})
 
     def _by_example(self, garment: Garment) -> None:
         """Worlds made from the examples of those cards that nothing has reached so far."""
         for kind in (Find, Answer, Veto):
             for id, card in self.material.of(kind):
                 if id in self.material.sound and id not in self.engine.fired and card.fires:
-                    for problem in _problems(card):
-                        having = {**self._having(garment, problem), **self._offering(garment, problem, card)}
+                    for problem, mm in _problems(card):
+                        having = {**self._having(garment, problem, mm), **self._offering(garment, problem, card)}
                         answers = gated(garment, {**having, **answers_in(garment, card.fires[0].facts)})
                         self._try(probe_of(garment, answers))
 
@@ -108,10 +130,11 @@ class _Trying:
                 return answers_in(garment, answer.fires[0].facts)
         return {}
 
-    def _having(self, garment: Garment, problem: str) -> Mapping[Key, Value]:
-        """Answers with which this problem is found."""
-        if (garment.id, problem) in self.found:
-            return self.found[garment.id, problem]
+    def _having(self, garment: Garment, problem: str, mm: Mm) -> Mapping[Key, Value]:
+        """Answers with which this problem is found, with an amount as near to `mm` as was seen."""
+        amounts = self.found.get((garment.id, problem))
+        if amounts:
+            return amounts[min(amounts, key=lambda seen: (len(amounts[seen]) // 4, abs(seen - mm), seen))]
         for id in self.material.problems.get(problem, []):
             return answers_in(garment, self.material.rules[id].fires[0].facts)
         return {}
@@ -133,9 +156,13 @@ class _Trying:
         except Exception as fault:  # an author's function may raise anything
             self._broke(probe, fault, {})
             return None
-        for problem in run.of(Problem):
-            self.found.setdefault((probe.world.garment.id, problem.name), probe.answers)
+        for problem in problems_of(run):
+            self._found(probe, problem.name, problem.mm)
         return run
+
+    def _found(self, probe: Probe, problem: str, mm: Mm) -> None:
+        if probe.answers:
+            self.found.setdefault((probe.world.garment.id, problem), {}).setdefault(mm, probe.answers)
 
     def _try(self, probe: Probe) -> None:
         """The plan as it comes, then one for each option not taken so far."""
@@ -160,6 +187,9 @@ class _Trying:
         return plan
 
     def _broke(self, probe: Probe, fault: Exception, choices: Mapping[FindingId, Choice]) -> None:
+        """Note a plan that could not be made; where operations in it could not be done, note those instead."""
+        if isinstance(fault, KnowledgeError) and fault.where == "plan" and self._undoable(probe, choices):
+            return
         ours = fault if isinstance(fault, AdvisorError) else None
         said = ours.what if ours else f"{type(fault).__name__}: {fault}"
         where = ours.where if ours and ours.where not in ("", "plan", "order of work") else _raiser(fault)
@@ -169,15 +199,23 @@ class _Trying:
         broken = Broken(said, where or next((c.fix for c in choices.values()), ""), ours.hint if ours else "", probe.told + chosen)
         self.trials.broken.setdefault((said, where), broken)
 
+    def _undoable(self, probe: Probe, choices: Mapping[FindingId, Choice]) -> bool:
+        followed = follow(self.base, probe.world, {**probe.choices, **choices}, probe.limits)
+        ops, serves = merged(followed.advice.chosen())
+        _, blocked = work_through(ordered(ops, probe.world.model.states), probe.world.model)
+        for op in blocked:
+            self.trials.blocked.setdefault((serves[op][0].partition(">")[2], op), probe.told)
+        return bool(blocked)
+
     def _note_option(self, probe: Probe, plan: Plan, option: Option) -> None:
         finding = plan.advice.finding(option.finding)
         assert finding is not None
         self.trials.offered.add(option.fix)
         for op in option.work.ops:
             self.trials.ops.setdefault((option.fix, op.id), op)
-            for effect in op.effects:
-                key = (probe.world.garment.id, effect.key, finding.stage)
-                self.trials.writes.setdefault(key, (option.fix, op.id))
+        for written, op_id in _net(option.work.ops).items():
+            key = (probe.world.garment.id, written, finding.stage)
+            self.trials.writes.setdefault(key, (option.fix, op_id, finding.problem))
         if plan.advice.choices.get(option.finding, Choice("")).fix == option.fix:
             pair = _pair(plan, option)
             self.trials.tried[pair] = self.trials.tried.get(pair, 0) + 1
@@ -191,7 +229,7 @@ class _Trying:
         for op in plan.blocked:
             self.trials.blocked.setdefault((serves[op][0].partition(">")[2], op), probe.told)
         for finding in plan.advice.findings:
-            self.found.setdefault((probe.world.garment.id, finding.problem), probe.answers)
+            self._found(probe, finding.problem, finding.amount or Mm(0))
             options = plan.advice.options_for(finding.id)
             if options and not any(option.open for option in options):
                 rulers = tuple(sorted({ruling.rule for option in options for ruling in option.rulings if ruling.rule}))
@@ -204,12 +242,33 @@ def _pair(plan: Plan | None, option: Option) -> tuple[str, FixId]:
     return finding.problem, option.fix
 
 
-def _problems(card: object) -> list[str]:
-    """The problems a card's first example speaks of."""
+def _net(ops: tuple[Op, ...]) -> dict[Key, str]:
+    """The keys these operations leave other than they were, each with the first operation that writes it.
+
+    A seam that is opened and sewn again is as it was.
+    """
+    first: dict[Key, str] = {}
+    before: dict[Key, str] = {}
+    after: dict[Key, str] = {}
+    sums: dict[Key, Fraction] = {}
+    for op in ops:
+        for put in op.expects:
+            before.setdefault(put.key, put.word if put.key not in after else "")
+        for effect in op.effects:
+            first.setdefault(effect.key, op.id)
+            if isinstance(effect, Put):
+                after[effect.key] = effect.word
+            else:
+                sums[effect.key] = sums.get(effect.key, Fraction(0)) + effect.mm
+    return {key: op for key, op in first.items() if sums.get(key) or (key in after and after[key] != before.get(key))}
+
+
+def _problems(card: object) -> list[tuple[str, Mm]]:
+    """The problems a card's first example speaks of, and their amounts."""
     if isinstance(card, Find):
-        return [card.problem]
+        return [(card.problem, card.fires[0].amount or Mm(0))]
     assert isinstance(card, Answer | Veto)
-    return sorted({fact.name for fact in card.fires[0].facts if isinstance(fact, Problem)})
+    return [(fact.name, fact.mm) for fact in card.fires[0].facts if isinstance(fact, Problem)]
 
 
 def _raiser(fault: Exception) -> str:

@@ -15,18 +15,22 @@ from advisor.knowledge.cards import Answer, Card, Condition, Find, Veto
 from advisor.knowledge.facts import Joined, Measure, Problem, Trait
 from advisor.words import names_in
 
+ANSWER_FILE = "rules/<topic>/answers/<name>.py"
 PLACED = {"place", "key", "other", "id"}
 
 
 def check(material: Material, book: Book) -> None:
-    """Words, names, and that problems and fixes reach each other."""
+    """Words, names, and that problems and fixes reach each other. A rule with a fault here is not run after."""
     for id, card in sorted(material.rules.items()):
+        before = len(book.faults)
         for condition in card.conditions():
             for pattern, _ in patterns(condition.element):
                 _pattern(material, book, id, condition, pattern)
             _compared(material, book, id, card, condition)
         _names(material, book, id, card)
         _links(material, book, id, card)
+        if len(book.faults) > before:
+            material.sound.discard(id)
     _answered(material, book)
 
 
@@ -82,7 +86,7 @@ def _pattern(material: Material, book: Book, id: str, condition: Condition, patt
                         wrong(*fault, slot if slot and f"'{slot}'" in fault[0] else role)
     if isinstance(pattern, Problem):
         for name in sorted(words_of(pattern, "name") or ()):
-            if name not in material.problems and not _implied(material.rules[id], condition):
+            if name not in material.problems and "findings" not in material.unread and not _implied(material.rules[id], condition):
                 wrong(f"no finding finds '{name}'", nearest(name, material.problems), name)
 
 
@@ -130,7 +134,10 @@ def _possible(material: Material, pattern: SlotFact, slot: str) -> set[str] | No
 
 def _names(material: Material, book: Book, id: str, card: Card) -> None:
     names = bound(tuple(condition.element for condition in card.conditions()))
-    _asks(material, book, id, "says", names_in(card.says), {*names, *card.reckons})
+    try:
+        _asks(material, book, id, "says", names_in(card.says), {*names, *card.reckons})
+    except ValueError:  # a brace that does not close, which the check of words tells of
+        material.sound.discard(id)
     for name, reckon in card.reckons.items():
         _asks(material, book, id, f"reckons '{name}'", asked(reckon), names)
     if isinstance(card, Find):
@@ -152,28 +159,38 @@ def _asks(material: Material, book: Book, id: str, what: str, wanted: Iterable[s
 
 
 def _links(material: Material, book: Book, id: str, card: Card) -> None:
+    """An answer or veto of a problem or fix that there is not is never run."""
     if isinstance(card, Answer) and card.problem not in material.problems:
-        line = material.line(id, card.problem)
-        book.error(material.where(id), f"no finding finds '{card.problem}'", nearest(card.problem, material.problems), line)
+        _missing(material, book, id, "findings", f"no finding finds '{card.problem}'", card.problem, material.problems)
     if isinstance(card, Answer | Veto) and card.fix and card.fix not in material.fixes:
-        book.error(material.where(id), f"no fix '{card.fix}'", nearest(card.fix, material.fixes), material.line(id, card.fix))
+        _missing(material, book, id, "fixes", f"no fix '{card.fix}'", card.fix, material.fixes)
+
+
+def _missing(
+    material: Material, book: Book, id: str, kind: str, what: str, name: str, known: Iterable[str]
+) -> None:
+    material.sound.discard(id)
+    if kind not in material.unread:
+        book.error(material.where(id), what, nearest(name, known), material.line(id, name))
 
 
 def _answered(material: Material, book: Book) -> None:
+    """Every problem has an answer where it is found, and every fix is offered."""
     answers: dict[str, list[Answer]] = {}
     for _, card in material.of(Answer):
         answers.setdefault(card.problem, []).append(card)
-    for id, card in material.of(Find):
+    for id, card in material.of(Find) if "answers" not in material.unread else ():
         roles = _found_at(card)
         if not [a for a in answers.get(card.problem, []) if not a.role or roles is None or a.role in roles]:
             book.error(
-                material.where(id), f"no answer card answers '{card.problem}'",
-                f"write rules/<topic>/answers/<name>.py with problem=\"{card.problem}\", if only for general.fixes.leave",
+                material.where(id),
+                f"no answer card answers '{card.problem}'",
+                f'write {ANSWER_FILE} with problem="{card.problem}", if only for general.fixes.leave',
                 material.line(id, card.problem),
-            )  # fmt: skip
+            )
     fixes = {card.fix for _, card in material.of(Answer)}
-    for id in sorted(set(material.fixes) - fixes):
-        book.error(material.where(id), "no answer card offers this fix", f"write rules/<topic>/answers/<name>.py with fix=\"{id}\"")
+    for id in sorted(set(material.fixes) - fixes) if "answers" not in material.unread else ():
+        book.error(material.where(id), "no answer card offers this fix", f'write {ANSWER_FILE} with fix="{id}"')
     _misplaced(material, book)
 
 

@@ -108,7 +108,7 @@ def _source(material: Material, book: Book, id: str, key: str) -> None:
 def _places(material: Material, book: Book, id: str) -> None:
     """A garment or one of its places by name anywhere but in an example."""
     names = {name for garment in material.garments.values() for name in garment.places}
-    for node in _outside_examples(material.trees[id]):
+    for node in _outside_examples(material.tree(id)):
         if not isinstance(node, ast.Constant) or not isinstance(node.value, str):
             continue
         place, dot, slot = node.value.partition(".")

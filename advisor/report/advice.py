@@ -101,7 +101,12 @@ def hanging_lines(base: RuleBase, case: Case, hanging: Iterable[OnlyIf]) -> list
     lines: list[str] = []
     for key, items in by_key.items():
         lines += heading(f"Not known: {questions[key].name}")
-        lines += bullets(f"{item.title}: only if it {condition(teller, questions[key], item)}" for item in items)
+        for finding in dict.fromkeys(item.finding for item in items):
+            lines += para(f"{finding}:", 2)
+            lines += bullets(
+                (f"{i.title}: only if it {condition(teller, questions[key], i)}" for i in items if i.finding == finding),
+                4,
+            )
         if questions[key].help:
             lines += para(f"To find out: {questions[key].help}", 2)
     return lines

@@ -1,11 +1,12 @@
 """The answers so far as lines: by place, in the order one meets them, and what no longer matters."""
 
 from advisor.advise.world import meant
-from advisor.core.case import Case, Known, Unknown
+from advisor.core.case import Answer, Case, Known, Unknown
+from advisor.core.question import Question
 from advisor.report.advice import teller_of
 from advisor.report.lines import heading, para
 from advisor.rulebase.base import RuleBase
-from advisor.words import capital
+from advisor.words import Teller, capital
 
 
 def answer_lines(base: RuleBase, case: Case) -> list[str]:
@@ -17,13 +18,16 @@ def answer_lines(base: RuleBase, case: Case) -> list[str]:
         answer = case.answers.get(key)
         if answer is None:
             continue
-        if isinstance(answer, Unknown):
-            told = "cannot say"
-        elif isinstance(answer.value, str):
-            told = question.words.get(answer.value, answer.value)
-        else:
-            said = f" ({answer.told})" if answer.told else f" ({answer.how})"
-            told = teller.value(answer.value) + said
+        told = told_answer(question, teller, answer)
         idle = "" if meant(garment, key, given) else " [no longer matters]"
         lines += para(f"{capital(question.name)}: {told}{idle}", 2, "- ")
     return lines if case.answers else [*lines, "Nothing yet."]
+
+
+def told_answer(question: Question, teller: Teller, answer: Answer) -> str:
+    """One answer in words, with how it is known."""
+    if isinstance(answer, Unknown):
+        return "cannot say"
+    if isinstance(answer.value, str):
+        return question.words.get(answer.value, answer.value)
+    return teller.value(answer.value) + (f" ({answer.told})" if answer.told else f" ({answer.how})")

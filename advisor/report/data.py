@@ -146,6 +146,7 @@ def _only_if(base: RuleBase, case: Case, item: OnlyIf) -> Data:
     return {
         "option": item.option,
         "title": item.title,
+        "finding": item.finding,
         "key": item.key,
         "condition": condition(teller_of(base, case), question, item),
         "words": list(item.words),

@@ -21,6 +21,11 @@ def wrapped_at(width: int) -> Iterator[None]:
         _width.reset(token)
 
 
+def width_now() -> int:
+    """How wide paragraphs are made now."""
+    return _width.get()
+
+
 def para(text: str, indent: int = 0, first: str = "", width: int = 0) -> list[str]:
     """One paragraph, indented; `first` opens it (a number, a dash) and hangs out. `width` 0: the usual one."""
     width = width or _width.get()

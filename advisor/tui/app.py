@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING, ClassVar, cast
 
 from textual.app import App
 from textual.binding import BindingType
+from textual.command import CommandPalette
 from textual.events import Resize
 
 from advisor.errors import AdvisorError
@@ -38,7 +39,10 @@ class AdvisorApp(App[None]):
     COMMANDS = {Actions}
     COMMAND_PALETTE_BINDING = "ctrl+p"
     BINDINGS: ClassVar[list[BindingType]] = app_bindings()
-    CSS = "Screen { background: $background; color: $foreground; } ToastRack { display: none; }"
+    CSS = """
+    Screen { background: $background; color: $foreground; }
+    ToastRack, SearchIcon { display: none; }
+    """
 
     def __init__(self, path: Path | None = None, settings: Settings | None = None) -> None:
         super().__init__()
@@ -83,7 +87,7 @@ class AdvisorApp(App[None]):
         self.base = base
         for screen in self.screen_stack:
             if isinstance(screen, CasesScreen):
-                screen.ready()
+                screen.ready(base)
         if self.first_path is not None:
             self.open_case(self.first_path)
 
@@ -93,7 +97,7 @@ class AdvisorApp(App[None]):
             self.first_path = path
             self.say("Still reading the rules; it opens in a moment.")
             return
-        from advisor.ground import new_path
+        from advisor.ground import make_folder, new_path
         from advisor.interview.session import Session
         from advisor.tui.shelf import own_folder
 
@@ -103,7 +107,7 @@ class AdvisorApp(App[None]):
                 return
             session = Session.open(self.base, path)
             if example:
-                session.path = new_path(own_folder(), session.case.title, ".toml")
+                session.path = new_path(make_folder(own_folder()), session.case.title, ".toml")
                 self.say("An example: your answers are kept in a copy of it.")
             self.took(session)
         except AdvisorError as fault:
@@ -126,13 +130,19 @@ class AdvisorApp(App[None]):
             self.tell(fault)
             return
         if notes:
-            told = [note.told(session) for note in notes]
-            lines = partial(_listed, "These could not be saved when they were given:", told)
-            self.push_screen(Sure(lines, "put them into the case", "leave them for the next time"), self._restore)
+            from advisor.tui.choices import Row
 
-    def _restore(self, yes: bool | None) -> None:
+            told = "\n".join(f"- {note.told(session)}" for note in notes)
+            rows = [Row("give", "Put them into the case"), Row("", "Ask again the next time"), Row("drop", "Drop them")]
+            self.push_screen(Pick(f"Given last time, but not saved then:\n{told}", rows), self._restore)
+
+    def _restore(self, what: str | None) -> None:
         session, unsaved = self.session, self.unsaved
-        if not yes or session is None or unsaved is None:
+        if not what or session is None or unsaved is None:
+            return
+        if what == "drop":
+            sure = Sure(lambda: para("They are gone for good then."), "drop them", "keep them for the next time")
+            self.push_screen(sure, self._drop)
             return
         try:
             for note in unsaved.pending(session):
@@ -140,8 +150,16 @@ class AdvisorApp(App[None]):
             unsaved.forget()
         except AdvisorError as fault:
             self.tell(fault)
+            return
         self.say("They are in the case now.")
         self.action_stage(self.stage_now())
+
+    def _drop(self, yes: bool | None) -> None:
+        if yes and self.unsaved is not None:
+            try:
+                self.unsaved.forget()
+            except AdvisorError as fault:
+                self.tell(fault)
 
     def say(self, text: str) -> None:
         """Show a message above the keys, on this screen or on the one about to come."""
@@ -163,7 +181,7 @@ class AdvisorApp(App[None]):
             self.push_screen(ask, partial(self._reopen, gone))
             return
         try:
-            if self.unsaved is not None:
+            if self.unsaved is not None and note:
                 self.unsaved.note(note)
             kept = "It is noted and will be offered when the case is opened again."
         except AdvisorError as worse:
@@ -228,6 +246,11 @@ class AdvisorApp(App[None]):
 
             self.push_screen(Reading(partial(help_lines, self.screen.KEYS, self.keys)))
 
+    def action_command_palette(self) -> None:
+        """The list of all that can be done here."""
+        if isinstance(self.screen, Stage):
+            self.push_screen(CommandPalette(placeholder="What do you want to do?", id="--command-palette"))
+
     def action_undo(self) -> None:
         """Take the last answer or choice back."""
         self._step("undo", "Taken back", "There is nothing to take back.")
@@ -276,12 +299,6 @@ def _screen(stage: int) -> Stage:
     name = STAGES[stage - 1]
     module = import_module(f"advisor.tui.screens.{name.casefold()}")
     return cast(Stage, getattr(module, f"{name}Screen")())
-
-
-def _listed(head: str, items: list[str]) -> list[str]:
-    from advisor.report.lines import bullets
-
-    return [*para(head), *bullets(items)]
 
 
 def run_screens(path: Path | None) -> None:

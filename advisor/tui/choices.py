@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from textwrap import wrap
 
 from textual.binding import Binding
-from textual.events import Blur, Focus, Resize
+from textual.events import Resize
 from textual.widgets import OptionList
 from textual.widgets.option_list import Option
 
@@ -71,11 +71,19 @@ class Choices(OptionList):
         super().watch_highlighted(highlighted)
         self.mark()
 
-    def on_focus(self, event: Focus) -> None:
+    def watch_has_focus(self, _has_focus: bool) -> None:
+        super().watch_has_focus(_has_focus)
         self.mark()
 
-    def on_blur(self, event: Blur) -> None:
-        self.mark()
+    def action_page_up(self) -> None:
+        """A page up. A list that is hidden or has no room has no pages."""
+        if self.size.height:
+            super().action_page_up()
+
+    def action_page_down(self) -> None:
+        """A page down."""
+        if self.size.height:
+            super().action_page_down()
 
     def on_resize(self, event: Resize) -> None:
         self.mark()

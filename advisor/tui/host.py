@@ -23,6 +23,7 @@ class Host(Protocol):
     unsaved: "Unsaved | None"
     drafts: dict[str, str]
     keys: Mapping[str, str]
+    said: str
 
     def open_case(self, path: Path, *, example: bool = False) -> None:
         """Open a case and show its questions."""

@@ -1,12 +1,11 @@
 """The keys at the foot: help and quit always, then as many of the screen's own as fit whole. Each can be clicked."""
 
 from collections.abc import Iterable
-from typing import ClassVar, cast
 
 from textual.app import ComposeResult
 from textual.containers import Horizontal
 from textual.events import Click, Resize
-from textual.screen import Screen
+from textual.screen import ModalScreen
 from textual.widgets import Input, Static
 
 from advisor.tui.host import host
@@ -53,7 +52,6 @@ class KeyLine(Horizontal):
     KeyLine KeyHint { width: auto; margin: 0 2 0 0; }
     KeyLine KeyHint:hover { text-style: underline; }
     """
-    can_focus: ClassVar[bool] = False
 
     def __init__(self, keys: str) -> None:
         super().__init__()
@@ -82,9 +80,14 @@ class KeyLine(Horizontal):
 
     def offered(self) -> list[Key]:
         """The keys that could be shown, help and quit first."""
-        screen = cast("Screen[object]", self.screen)
-        typing = isinstance(screen.focused, Input)
-        rows = SCREENS["field"] if typing else (*EVERYWHERE, *SCREENS[self.keys])
+        screen = self.screen
+        if isinstance(screen.focused, Input):
+            rows = SCREENS["field"]
+        elif isinstance(screen, ModalScreen):
+            # Over a screen, q goes back to it; quitting takes the other key.
+            rows = (*SCREENS[self.keys], *(key for key in SCREENS["field"] if key.id == "field_quit"))
+        else:
+            rows = (*EVERYWHERE, *SCREENS[self.keys])
         rows = remapped(rows, host(screen).keys)
         works = [key for key in rows if key.foot and screen.check_action(key.action, ()) is not False]
         first = [key for key in works if key.id in ALWAYS]

@@ -82,7 +82,7 @@ SCREENS: Mapping[str, tuple[Key, ...]] = {
         Key("file", ("o",), "file", "Open file", "open a case by the name of its file", True),
     ),
     "questions": (
-        Key("take", ("enter",), "take", "Take", "take the answer on the line; its number does the same at once", True),
+        Key("take", ("enter",), "take", "Take", "take the answer on the line; its number does the same at once"),
         Key("unknown", ("x",), "unknown", "Cannot say", "you cannot say: the advice then says 'only if'", True),
         Key("later", ("l",), "later", "Later", "leave the question for later in this sitting", True),
         Key("why", ("w",), "why", "Why", "why it is asked: what its answer can change", True),
@@ -97,7 +97,7 @@ SCREENS: Mapping[str, tuple[Key, ...]] = {
     "options": (
         Key("choose", ("enter", "c"), "choose", "Choose", "choose the option on the line", True),
         Key("why", ("w",), "why", "Why", "why it is offered, or what rules it out and what would change that", True),
-        Key("drop", ("d",), "drop", "Unchoose", "take the choice back, so that the first in rank stands again", True),
+        Key("drop", ("d",), "drop", "Unchoose", "take the choice back, so that the first in rank stands again"),
         Key("other", ("tab", "o"), "other", "Other list", "between what is wrong and what can be done", True),
     ),
     "plan": (

@@ -1,7 +1,7 @@
 """What all screens share: plain text that flows with the width, the line that says where one is, the message line."""
 
 from collections.abc import Callable, Iterable
-from typing import ClassVar
+from typing import TYPE_CHECKING, ClassVar
 
 from textual import on
 from textual.app import ComposeResult
@@ -14,8 +14,12 @@ from textual.widgets import Static
 
 from advisor.ground import clean, line
 from advisor.report.lines import wrapped_at
+from advisor.tui.host import host
 from advisor.tui.keyline import KeyLine
 from advisor.tui.keys import TEXTS
+
+if TYPE_CHECKING:
+    from advisor.core.case import Case
 
 STAGES = ("Cases", "Questions", "Options", "Plan")
 LEAST_WIDTH = 20
@@ -28,12 +32,14 @@ Lines = Callable[[], Iterable[str]]
 class Text(Static):
     """Plain text. Square brackets are square brackets, and everything goes through the gate."""
 
+    DEFAULT_CSS = "Text.empty { display: none; }"
+
     def __init__(self, text: str = "", *, id: str | None = None, classes: str | None = None) -> None:
         super().__init__(clean(text, newlines=True), markup=False, id=id, classes=classes)
 
     def tell(self, text: str) -> None:
         """Show this text; an empty one takes no room."""
-        self.display = bool(text)
+        self.set_class(not text, "empty")
         self.update(clean(text, newlines=True))
 
 
@@ -47,6 +53,8 @@ class Flow(Text):
     def flow(self, lines: Lines) -> None:
         """Show these lines from now on."""
         self.lines = lines
+        # Hidden it has no width; it gets one, and with it its lines, when there is room for it again.
+        self.remove_class("empty")
         self._wrap()
 
     def on_resize(self, event: Resize) -> None:
@@ -63,6 +71,7 @@ class Page(VerticalScroll):
     """Something to scroll, with the same keys as a list."""
 
     BINDINGS = list(TEXTS)
+    DEFAULT_CSS = "Page.empty { display: none; }"
 
 
 class StageName(Text):
@@ -70,7 +79,9 @@ class StageName(Text):
 
     def __init__(self, stage: int, here: bool) -> None:
         name = f"{stage} {STAGES[stage - 1]}"
-        super().__init__(f"[{name}]" if here else f" {name} ", classes="here" if here else "")
+        # Without a blank before the first and after the last, all of it fits in 40 columns.
+        before, after = "" if stage == 1 else " ", "" if stage == len(STAGES) else " "
+        super().__init__(f"[{name}]" if here else f"{before}{name}{after}", classes=f"s{stage}{' here' if here else ''}")
         self.stage = stage
 
     def on_click(self, event: Click) -> None:
@@ -114,10 +125,12 @@ class Stage(Screen[None]):
     """A screen of the flow: where one is at the top, a message and the keys at the foot."""
 
     KEYS: ClassVar[str] = ""
+    STAGE: ClassVar[int] = 1
+    AUTO_FOCUS = ""
     HORIZONTAL_BREAKPOINTS = [(0, "-slim"), (60, "-narrow"), (90, "-wide")]
     VERTICAL_BREAKPOINTS = [(0, "-short"), (20, "-tall")]
     DEFAULT_CSS = """
-    Stage #said { height: auto; max-height: 3; padding: 0 1; background: $panel; color: $accent; display: none; }
+    Stage #said { height: auto; max-height: 3; padding: 0 1; background: $panel; color: $accent; }
     Stage .label { color: $secondary; text-style: bold; height: 1; padding: 0 1; }
     Stage.-short .label { display: none; }
     """
@@ -128,8 +141,13 @@ class Stage(Screen[None]):
 
     def foot(self) -> ComposeResult:
         """The two lines at the foot of every stage."""
-        yield Text("", id="said")
+        yield Text("", id="said", classes="empty")
         yield KeyLine(self.KEYS)
+
+    def say_held(self) -> None:
+        """Show the message that was meant for the screen about to come: this one."""
+        if held := host(self).said:
+            self.say(held)
 
     def say(self, text: str) -> None:
         """Show a message above the keys for a while."""
@@ -140,8 +158,17 @@ class Stage(Screen[None]):
         self._hush = self.set_timer(SAID_SECONDS, self._quiet)
 
     def _quiet(self) -> None:
+        host(self).said = ""
         for said in self.query("#said").results(Text):
             said.tell("")
+
+    def changed(self, before: "Case") -> None:
+        """The case is another one than `before`: something was taken back or given again."""
+
+    async def action_back(self) -> None:
+        """One step back: here, to the stage before."""
+        if self.STAGE > 1:
+            await self.app.run_action(f"stage({self.STAGE - 1})")
 
     @on(GoToStage)
     async def clicked(self, event: GoToStage) -> None:

@@ -46,7 +46,9 @@ def read_settings(ids: tuple[str, ...]) -> Settings:
     try:
         raw = tomllib.loads(text)
     except tomllib.TOMLDecodeError as fault:
-        raise UsageError(f"the settings cannot be read: {clean(str(fault))}", where=where, hint="mend the line") from None
+        raise UsageError(
+            f"the settings cannot be read: {clean(str(fault))}", where=where, hint="mend the line"
+        ) from None
     odd = sorted(set(raw) - {"mouse", "keys"})
     if odd:
         raise UsageError(f"there is no setting '{clean(odd[0])}'", where=where, hint=nearest(odd[0], ["mouse", "keys"]))

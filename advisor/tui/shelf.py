@@ -1,4 +1,4 @@
-"""The cases one may open: in the folder one stands in, in one's own folder, and the examples. No rule is read for it."""
+"""The cases one may open: in the folder one stands in, in one's own folder, and the examples. It needs no rules."""
 
 import tomllib
 from contextlib import suppress
@@ -38,12 +38,19 @@ def examples_folder() -> Path | None:
 
 def shelf() -> tuple[Found, ...]:
     """All that can be opened: own cases, last changed first, then the examples by name."""
-    own = [found for folder in {Path.cwd(), own_folder()} for path in _files(folder) if (found := _found(path, False))]
+    own = [found for folder in {_here(), own_folder()} for path in _files(folder) if (found := _found(path, False))]
     own.sort(key=lambda found: (-_changed(found.path), str(found.path)))
     folder = examples_folder()
     inside = {found.path for found in own}
     examples = [found for path in (_files(folder) if folder else []) if (found := _found(path, True))]
     return (*own[:MOST], *(found for found in examples if found.path not in inside))
+
+
+def _here() -> Path:
+    # The folder one stands in may have been deleted.
+    with suppress(OSError):
+        return Path.cwd()
+    return own_folder()
 
 
 def _files(folder: Path) -> list[Path]:
@@ -82,8 +89,8 @@ def _found(path: Path, example: bool) -> Found | None:
 
 
 def where_kept(found: Found) -> str:
-    """The file of a case as it is shown: an example by its name, others with the folder."""
+    """The file of a case as it is shown; nothing for an example, which is opened as a copy."""
     if found.example:
-        return "an example"
+        return ""
     home, path = str(Path.home()), str(found.path)
     return line("~" + path[len(home) :] if path.startswith(home + "/") else path)

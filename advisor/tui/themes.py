@@ -52,6 +52,8 @@ CHALK = Theme(
 THEMES = (EVENING, MUSLIN, CHALK)
 
 
-def first_theme() -> str:
-    """The theme to start with: with NO_COLOR set, the one that leaves colors to the terminal."""
-    return "ansi-dark" if os.environ.get("NO_COLOR") else EVENING.name
+def first_theme(last: str) -> str:
+    """The theme to start with: the `last` one chosen; with NO_COLOR set, the one that leaves colors to the terminal."""
+    if os.environ.get("NO_COLOR"):
+        return "ansi-dark"
+    return last if last in {theme.name for theme in THEMES} else EVENING.name

@@ -4,7 +4,7 @@ One step is one look at one question. The lock is there because the advice alrea
 place for all; steps keep it short, and a cancelled worker ends after the step it is in, so quitting never hangs.
 """
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Callable, Iterable, Iterator
 from threading import Lock
 from typing import TypeVar
 
@@ -25,3 +25,8 @@ def stepwise(steps: Iterable[Item]) -> Iterator[Item]:
             except StopIteration:
                 return
         yield item
+
+
+def once(make: Callable[[], Item]) -> Iterator[Item]:
+    """What `make` gives, worked out with the engine to itself; nothing if nobody waits for it any more."""
+    yield from stepwise(make() for _ in range(1))

@@ -87,7 +87,9 @@ class Unsaved:
         """What earlier sittings could not save and the case does not hold: the last of each, as far as it fits."""
         notes = {note.key: note for text in self.journal.pending() if (note := _read(text, session))}
         case = session.case
-        return tuple(n for n in notes.values() if not _same(n, case.answers.get(n.key) or case.choices.get(n.key)))
+        open_ones = [n for n in notes.values() if not _same(n, case.answers.get(n.key) or case.choices.get(n.key))]
+        self.noted |= {note.key for note in open_ones}
+        return tuple(open_ones)
 
     def forget(self) -> None:
         """Drop them."""

@@ -32,6 +32,8 @@ SMALL_WIDTH, SMALL_HEIGHT = 40, 12
 class Window(ModalScreen[Answer], Generic[Answer]):
     """What all windows share."""
 
+    AUTO_FOCUS = ""
+
     VERTICAL_BREAKPOINTS = [(0, "-short"), (20, "-tall")]
 
 
@@ -82,7 +84,9 @@ class Sure(Window[bool]):
         Binding("y", "yes", "Yes", show=False),
         Binding("n,escape,enter,q,space", "no", "No", show=False),
     ]
-    DEFAULT_CSS = FRAME.format(name="Sure") + "Sure Text { height: auto; } Sure .keys { margin-top: 1; color: $accent; }"
+    DEFAULT_CSS = (
+        FRAME.format(name="Sure") + "Sure Text { height: auto; } Sure .keys { margin-top: 1; color: $accent; }"
+    )
 
     def __init__(self, lines: Lines, yes: str, no: str) -> None:
         super().__init__()

@@ -2,84 +2,127 @@
 
 import os
 from pathlib import Path
-from typing import ClassVar
+from typing import TYPE_CHECKING, ClassVar
 
-from textual import on
+from textual import on, work
 from textual.app import ComposeResult
-from textual.binding import Binding, BindingType
-from textual.screen import Screen
-from textual.widgets import Footer, Input, OptionList
-from textual.widgets.option_list import Option
+from textual.binding import BindingType
+from textual.containers import Horizontal
+from textual.widgets import Input, OptionList
 
-from advisor.casefile import new_case
 from advisor.errors import AdvisorError
-from advisor.ground import clean, new_path
-from advisor.interview.begin import TAPE_WORDS, cases_folder
-from advisor.interview.session import Session
+from advisor.ground import clean
+from advisor.report.lines import para
+from advisor.tui.choices import Choices, Row
 from advisor.tui.host import host
-from advisor.tui.look import Text, Where
+from advisor.tui.keys import screen_bindings
+from advisor.tui.look import Flow, Page, Stage, Text, Where
+from advisor.tui.shelf import Found, own_folder, shelf, where_kept
 
-EXAMPLES = Path(__file__).resolve().parents[3] / "cases"
+if TYPE_CHECKING:
+    from advisor.rulebase.base import RuleBase
+
 NEW = "new"
-STEPS = ("title", "garment", "tape")
+ASK_TITLE = "What shall the case be called?"
+ASK_FILE = "Which file? Its name, with the folder if it is not in this one."
+WELCOME = "Which case? Begin one, go on with one, or look at an example."
 
 
-class CasesScreen(Screen[None]):
+class CasesScreen(Stage):
     """The list of cases, and the three short steps of beginning one."""
 
-    BINDINGS: ClassVar[list[BindingType]] = [
-        Binding("n", "begin", "New"),
-        Binding("escape", "back", "Back", show=False),
-    ]
+    KEYS = "cases"
+    STAGE = 1
+    BINDINGS: ClassVar[list[BindingType]] = screen_bindings("cases")
     DEFAULT_CSS = """
-    CasesScreen Text.ask { margin: 1 1 0 1; height: auto; }
-    CasesScreen OptionList { height: 1fr; margin: 0 1; border: none; background: $background; }
-    CasesScreen Input { margin: 0 1; display: none; border: tall $primary; }
-    CasesScreen.asking Input { display: block; }
-    CasesScreen.asking OptionList { display: none; }
+    CasesScreen #ask { margin: 1 1 0 1; height: auto; text-style: bold; }
+    CasesScreen.-short #ask { margin: 0 1; }
+    CasesScreen Choices { height: 1fr; min-height: 4; margin-top: 1; }
+    CasesScreen.-short Choices { margin-top: 0; }
+    CasesScreen #field { height: 1; margin: 1 1; display: none; }
+    CasesScreen #field Text { width: 2; }
+    CasesScreen #field Input { width: 1fr; background: $panel; }
+    CasesScreen.asking #field { display: block; }
+    CasesScreen.asking Choices { display: none; }
+    CasesScreen Page { height: auto; max-height: 35%; padding: 0 1; border-top: solid $primary; }
+    CasesScreen.asking Page, CasesScreen.-short Page { display: none; }
     """
 
     def __init__(self) -> None:
         super().__init__()
-        self.paths: list[Path] = []
+        self.found: tuple[Found, ...] = ()
         self.step = ""
         self.given: dict[str, str] = {}
         self.path: Path | None = None
 
     def compose(self) -> ComposeResult:
         yield Where(1)
-        yield Text("Reading the rules...", classes="ask", id="ask")
-        yield OptionList(id="list", markup=False)
-        yield Input(placeholder="what it shall be called", id="title", max_length=120)
-        yield Footer()
+        yield Text(WELCOME, id="ask")
+        yield Choices(numbered=True)
+        with Horizontal(id="field"):
+            yield Text("> ")
+            yield Input(id="typed", max_length=200, compact=True)
+        with Page(can_focus=False):
+            yield Flow(id="story")
+        yield from self.foot()
 
     def on_mount(self) -> None:
-        self.query_one(OptionList).focus()
-        if host(self).base is not None:
-            self.ready()
+        self.say_held()
+        self.list_all(())
+        if host(self).base is None:
+            self.say("Reading the rules...")
+        self.look()
 
-    def ready(self) -> None:
-        """The rules are read: show what there is."""
+    @work(thread=True)
+    def look(self) -> None:
+        """Look which cases there are."""
+        found = shelf()
+        self.app.call_from_thread(self.list_all, found)
+
+    def ready(self, base: "RuleBase") -> None:
+        """The rules are read."""
+        self.say(f"{len(base.rules)} rules and {len(base.fixes)} fixes are read.")
+
+    def list_all(self, found: tuple[Found, ...]) -> None:
+        """Show what there is."""
+        self.found = found
+        if self.step or not self.is_attached:
+            return
+        rows = [Row(NEW, "Begin a new case")]
+        for number, case in enumerate(found):
+            rows.append(Row(str(number), ("Example: " if case.example else "") + case.title, below=where_kept(case)))
+        choices = self.query_one(Choices)
+        choices.show(rows, choices.highlighted or 0)
+        self.show_list(WELCOME)
+
+    def show_list(self, ask: str) -> None:
+        """The list in place of the field, under this question."""
         self.remove_class("asking")
-        self.step = ""
-        self.paths = _in(Path.cwd()) + _in(cases_folder()) + _in(EXAMPLES)
-        listing = self.query_one(OptionList)
-        listing.clear_options()
-        listing.add_option(Option("Begin a new case", id=NEW))
-        listing.add_options([Option(_label(path), id=str(i)) for i, path in enumerate(self.paths)])
-        listing.highlighted = 0
-        listing.focus()
-        self.query_one("#ask", Text).update("Which case? Enter opens; n begins a new one.")
+        self.query_one("#ask", Text).tell(ask)
+        self.query_one(Choices).focus()
+
+    @on(OptionList.OptionHighlighted)
+    def story(self, event: OptionList.OptionHighlighted) -> None:
+        """Tell what the case on the line is about."""
+        row, story = self.query_one(Choices).row(), ""
+        if row and not self.step and row.id.isdecimal():
+            story = self.found[int(row.id)].story
+        self.query_one(Page).set_class(not story, "empty")
+        self.query_one("#story", Flow).flow(lambda: [r for part in story.splitlines() for r in para(part) or [""]])
 
     @on(OptionList.OptionSelected)
     def picked(self, event: OptionList.OptionSelected) -> None:
         """A line of the list was taken."""
+        row = self.query_one(Choices).row()
+        if row is None:
+            return
         if self.step:
-            self._given(str(event.option.id))
-        elif event.option.id == NEW:
+            self._given(row.id)
+        elif row.id == NEW:
             self.action_begin()
-        elif event.option.id is not None:
-            host(self).open_case(self.paths[int(event.option.id)])
+        else:
+            case = self.found[int(row.id)]
+            host(self).open_case(case.path, example=case.example)
 
     def begin(self, path: Path) -> None:
         """Begin a case that is to be kept in `path`."""
@@ -89,31 +132,54 @@ class CasesScreen(Screen[None]):
     def action_begin(self) -> None:
         """Ask for the title first."""
         if host(self).base is None:
+            self.say("Still reading the rules; a moment.")
             return
-        self.step, self.given = "title", {}
-        self.add_class("asking")
-        self.query_one("#ask", Text).update("What shall the case be called? Enter goes on, Esc goes back.")
-        self.query_one(Input).focus()
+        self.given = {}
+        self._field("title", ASK_TITLE, "")
 
-    def action_back(self) -> None:
-        """Out of beginning a case."""
-        if self.step:
-            self.query_one(Input).value = ""
-            self.ready()
+    def action_file(self) -> None:
+        """Ask for the name of a file."""
+        self._field("file", ASK_FILE, "")
+
+    def _field(self, step: str, ask: str, text: str) -> None:
+        self.step = step
+        self.add_class("asking")
+        self.query_one("#ask", Text).tell(ask)
+        field = self.query_one(Input)
+        field.value = text
+        field.focus()
+
+    async def action_back(self) -> None:
+        """Out of beginning a case, one step at a time."""
+        if self.step in ("garment", "tape"):
+            self._field("title", ASK_TITLE, self.given["title"])
+        elif self.step:
+            self.step, self.path = "", None
+            self.list_all(self.found)
+        else:
+            self.say("This is where it begins. q quits.")
 
     @on(Input.Submitted)
-    def titled(self, event: Input.Submitted) -> None:
-        """The title was given."""
-        if event.value.strip():
-            self._given(event.value.strip())
+    def typed(self, event: Input.Submitted) -> None:
+        """A title or a file name was given."""
+        text = event.value.strip()
+        if not text:
+            self.say("Type something, or press Esc to go back.")
+        elif self.step == "file":
+            self.step = ""
+            self.list_all(self.found)
+            host(self).open_case(Path(os.path.expanduser(text)))
+        else:
+            self._given(text)
 
     def _given(self, value: str) -> None:
-        self.given[self.step] = value
+        from advisor.interview.begin import TAPE_WORDS
+
         base = host(self).base
         assert base is not None
+        self.given[self.step] = value
         if self.step == "title":
-            choices = {id: garment.title for id, garment in sorted(base.garments.items())}
-            self._choose("garment", "Which garment is it?", choices)
+            self._choose("garment", "Which garment is it?", {id: g.title for id, g in sorted(base.garments.items())})
         elif self.step == "garment":
             self._choose("tape", "Which tape do you use?", TAPE_WORDS)
         else:
@@ -124,40 +190,25 @@ class CasesScreen(Screen[None]):
         if len(choices) == 1:
             self._given(next(iter(choices)))
             return
-        self.remove_class("asking")
-        self.query_one("#ask", Text).update(ask)
-        listing = self.query_one(OptionList)
-        listing.clear_options()
-        listing.add_options([Option(words, id=name) for name, words in choices.items()])
-        listing.highlighted = 0
-        listing.focus()
+        self.query_one(Choices).show(Row(name, words) for name, words in choices.items())
+        self.show_list(ask)
 
     def _made(self) -> None:
+        from advisor.casefile import new_case
+        from advisor.ground import make_folder, new_path
+        from advisor.interview.session import Session
+
         base = host(self).base
         assert base is not None
         try:
             case = new_case(self.given["title"], self.given["garment"], self.given["tape"])
-            path = self.path or new_path(cases_folder(), case.title, ".toml")
+            path = self.path or new_path(make_folder(own_folder()), case.title, ".toml")
             session = Session(base, path, case)
             session.save()
         except AdvisorError as fault:
+            # What was typed stays in the field, to be mended or given again.
+            self._field("title", ASK_TITLE, self.given["title"])
             host(self).tell(fault)
-            self.ready()
             return
-        host(self).session = session
-        self.notify(f"Kept in {clean(os.fspath(path))}", markup=False)
-        host(self).action_stage(2)
-
-
-def _in(folder: Path) -> list[Path]:
-    """The case files of a folder; none if it cannot be read."""
-    try:
-        found = sorted(folder.glob("*.toml"))
-    except OSError:
-        return []
-    return [path for path in found if path.name != "pyproject.toml"]
-
-
-def _label(path: Path) -> str:
-    kind = "example: " if path.parent == EXAMPLES else ""
-    return clean(f"{kind}{path.stem.replace('_', ' ').replace('-', ' ')}  ({path.parent})")
+        host(self).say(f"Kept in {clean(os.fspath(path))}")
+        host(self).took(session)

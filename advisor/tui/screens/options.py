@@ -1,208 +1,347 @@
 """Stage 3: what is wrong, and for each finding its options in order of rank; choose, or overrule with a reason."""
 
+from functools import partial
 from typing import ClassVar
 
-from textual import on
+from textual import on, work
 from textual.app import ComposeResult
-from textual.binding import Binding, BindingType
-from textual.containers import Horizontal, Vertical, VerticalScroll
-from textual.screen import Screen
-from textual.widgets import Footer, Input, OptionList
-from textual.widgets.option_list import Option as Line
+from textual.binding import BindingType
+from textual.containers import Horizontal, Vertical
+from textual.widgets import Input, OptionList
 
-from advisor.advise.flips import flips
+from advisor.advise.flips import Flip, OnlyIf, flips, only_ifs
 from advisor.advise.follow import Followed
-from advisor.core.case import Choice
+from advisor.core.case import Case, Choice, Unknown
 from advisor.core.work import Finding, Option
-from advisor.errors import AdvisorError
-from advisor.ground import clean
-from advisor.report.advice import option_lines
+from advisor.errors import AdvisorError, SaveError
+from advisor.interview.session import Session
 from advisor.report.labels import finding_label, letter
+from advisor.report.lines import para
 from advisor.report.why import why_lines
+from advisor.tui.choices import Choices, Row
 from advisor.tui.host import host, session_of
-from advisor.tui.look import Reading, Text, Where
+from advisor.tui.keys import screen_bindings
+from advisor.tui.look import Flow, Page, Stage, Text, Where
+from advisor.tui.screens.detail import detail_lines, idle_line, risk_words
+from advisor.tui.thinking import once
+from advisor.tui.unsaved import choice_note
+from advisor.tui.windows import Reading
+
+NOTHING = "Nothing is wrong, as far as it has been told. The questions (g, then 2) may find something."
 
 
-class OptionsScreen(Screen[None]):
+class OptionsScreen(Stage):
     """Findings on one side, the options of the highlighted one on the other; below one another when narrow."""
 
-    BINDINGS: ClassVar[list[BindingType]] = [
-        Binding("c", "choose", "Choose"),
-        Binding("w", "why", "Why"),
-        Binding("d", "drop", "Unchoose"),
-        Binding("tab", "app.focus_next", "Other list", show=False),
-        Binding("escape", "cancel", "Cancel", show=False),
-    ]
+    KEYS = "options"
+    STAGE = 3
+    BINDINGS: ClassVar[list[BindingType]] = screen_bindings("options")
     DEFAULT_CSS = """
-    OptionsScreen Horizontal { height: 1fr; }
-    OptionsScreen OptionList { border: none; background: $background; height: auto; max-height: 45%; }
-    OptionsScreen OptionList:focus { background: $surface; }
-    OptionsScreen #findings { width: 36; height: 1fr; max-height: 100%; }
-    OptionsScreen Vertical { width: 1fr; padding-left: 1; }
-    OptionsScreen VerticalScroll { height: 1fr; border-top: solid $primary; }
-    OptionsScreen Input { display: none; border: tall $primary; }
-    OptionsScreen.-reason Input { display: block; }
-    OptionsScreen.-narrow #findings { width: 26; }
-    OptionsScreen.-slim Horizontal { layout: vertical; }
-    OptionsScreen.-slim #findings { width: 100%; height: 5; }
+    OptionsScreen #both { height: 1fr; }
+    OptionsScreen #left { width: 42; height: 1fr; margin-top: 1; }
+    OptionsScreen #right { width: 1fr; height: 1fr; margin-top: 1; }
+    OptionsScreen #findings { height: 1fr; }
+    OptionsScreen #options { height: auto; max-height: 40%; }
+    OptionsScreen #words { padding: 0 1; max-height: 4; }
+    OptionsScreen Page { height: 1fr; min-height: 2; padding: 0 1; border-top: solid $primary; }
+    OptionsScreen.-narrow #both, OptionsScreen.-slim #both { layout: vertical; }
+    OptionsScreen.-narrow #left, OptionsScreen.-slim #left { width: 100%; margin-top: 0; }
+    OptionsScreen.-narrow #left, OptionsScreen.-slim #left { height: auto; max-height: 35%; }
+    OptionsScreen.-narrow #right, OptionsScreen.-slim #right { width: 100%; margin-top: 0; }
+    OptionsScreen.-narrow #findings, OptionsScreen.-slim #findings { height: auto; max-height: 100%; }
+    OptionsScreen.-narrow #right { border-top: solid $primary; }
+    OptionsScreen.-wide #can { margin-top: 1; }
+    OptionsScreen.-short #words { display: none; }
+    OptionsScreen #field { height: auto; display: none; padding: 0 1; background: $surface; }
+    OptionsScreen #field Horizontal { height: 1; }
+    OptionsScreen #field Horizontal Text { width: 2; }
+    OptionsScreen #field Input { width: 1fr; background: $panel; }
+    OptionsScreen.reason #field { display: block; }
     """
-    HORIZONTAL_BREAKPOINTS = [(0, "-slim"), (60, "-narrow"), (90, "-wide")]
 
     def __init__(self) -> None:
         super().__init__()
         self.followed: Followed | None = None
+        self.hanging: tuple[OnlyIf, ...] = ()
         self.pending: Option | None = None
 
     def compose(self) -> ComposeResult:
         yield Where(3, session_of(self).case.title)
-        with Horizontal():
-            yield OptionList(id="findings", markup=False)
-            with Vertical():
-                yield Text("", id="words")
-                yield OptionList(id="options", markup=False)
-                with VerticalScroll():
-                    yield Text("", id="detail")
-                yield Input(placeholder="why this one? Enter keeps your reason", id="reason", max_length=200)
-        yield Footer()
+        with Horizontal(id="both"):
+            with Vertical(id="left"):
+                yield Text("What is wrong", classes="label")
+                yield Choices(id="findings", numbered=True)
+            with Vertical(id="right"):
+                yield Flow(lambda: para("Working it out..."), id="words")
+                yield Text("What can be done, best first", classes="label", id="can")
+                yield Choices(id="options")
+                with Page(can_focus=True):
+                    yield Flow(id="detail")
+        with Vertical(id="field"):
+            yield Flow(id="reason_ask")
+            with Horizontal():
+                yield Text("> ")
+                yield Input(id="reason", max_length=200, compact=True)
+        yield from self.foot()
 
     def on_mount(self) -> None:
-        self.refresh_all(0, 0)
-        self.query_one("#findings").focus()
+        self.say_held()
+        self.work_out("", "")
 
-    def refresh_all(self, finding: int, option: int) -> None:
-        """Work the advice out anew and show it, with these lines highlighted."""
-        self.followed = session_of(self).followed()
-        listing = self.query_one("#findings", OptionList)
-        listing.clear_options()
-        findings = self.followed.advice.findings
-        listing.add_options([Line(self._finding_line(f), id=f.id) for f in findings])
-        if not findings:
-            self.query_one("#words", Text).update(
-                "Nothing is wrong, as far as it has been told.\n2 goes to the questions."
-            )
+    # Working out and showing
+
+    def work_out(self, finding: str, fix: str) -> None:
+        """Work the advice out anew beside the screen, and show it with this finding and fix on the line."""
+        session = session_of(self)
+        self.follow(session, session.case, finding, fix)
+
+    @work(thread=True, exclusive=True, group="follow")
+    def follow(self, session: Session, case: Case, finding: str, fix: str) -> None:
+        """The advice first, then what hangs on answers she could not give."""
+        try:
+            for followed in once(session.followed):
+                self.app.call_from_thread(self.show_all, followed, case, finding, fix)
+            if any(isinstance(answer, Unknown) for answer in case.answers.values()):
+                for hanging in once(lambda: only_ifs(session.base, case)):
+                    self.app.call_from_thread(self.show_hanging, hanging, case)
+        except AdvisorError as fault:
+            self.app.call_from_thread(host(self).tell, fault)
+
+    def show_all(self, followed: Followed, case: Case, finding: str, fix: str) -> None:
+        """Show the findings, with this one on the line."""
+        if not self.is_attached or session_of(self).case is not case:
             return
-        listing.highlighted = min(finding, len(findings) - 1)
-        self.show_options(option)
+        self.followed, self.hanging = followed, ()
+        findings = followed.advice.findings
+        ids = [found.id for found in findings]
+        choices = self.query_one("#findings", Choices)
+        with self.prevent(OptionList.OptionHighlighted):
+            choices.show(map(self.finding_row, findings), ids.index(finding) if finding in ids else 0)
+        self.query_one("#can").set_class(not findings, "empty")
+        if not findings:
+            self.query_one("#words", Flow).flow(lambda: para(NOTHING))
+            self.query_one("#options", Choices).show(())
+            self.query_one("#detail", Flow).flow(list)
+        self.show_options(fix)
+        if not fix or not findings:
+            choices.focus()
 
-    def _finding_line(self, finding: Finding) -> str:
+    def show_hanging(self, hanging: tuple[OnlyIf, ...], case: Case) -> None:
+        """What stands only for some values of something she cannot say is known now."""
+        if self.is_attached and session_of(self).case is case:
+            self.hanging = hanging
+            self.show_detail()
+
+    def finding_row(self, finding: Finding) -> Row:
+        """A finding with what is done about it."""
         assert self.followed is not None
-        chosen = finding.id in session_of(self).case.choices
-        return f"{finding_label(self.followed.advice, finding)} {'*' if chosen else ' '} {clean(finding.title)}"
+        advice = self.followed.advice
+        taken = next((option for option in advice.chosen() if option.finding == finding.id), None)
+        if taken is None:
+            below = "nothing is known that would help"
+        else:
+            how = "suggested" if finding.id in self.followed.suggested else "chosen"
+            below = f"{how}: {taken.title[:1].lower()}{taken.title[1:]}"
+        return Row(finding.id, finding.title, f"{finding_label(advice, finding)} ", below)
 
     def finding(self) -> Finding | None:
-        """The finding that is highlighted."""
-        at = self.query_one("#findings", OptionList).highlighted
-        if self.followed is None or at is None or at >= len(self.followed.advice.findings):
-            return None
-        return self.followed.advice.findings[at]
+        """The finding on the line."""
+        row = self.query_one("#findings", Choices).row()
+        return self.followed.advice.finding(row.id) if self.followed and row else None
 
     def option(self) -> Option | None:
-        """The option that is highlighted."""
-        finding, at = self.finding(), self.query_one("#options", OptionList).highlighted
-        if self.followed is None or finding is None or at is None:
+        """The option on the line."""
+        row = self.query_one("#options", Choices).row()
+        if self.followed is None or row is None:
             return None
-        options = self.followed.advice.options_for(finding.id)
-        return options[at] if at < len(options) else None
+        return next((option for option in self.followed.advice.options if option.id == row.id), None)
 
-    def show_options(self, at: int = 0) -> None:
-        """Show the options of the highlighted finding."""
+    def show_options(self, fix: str = "") -> None:
+        """Show the options of the finding on the line; the one taken is on the line unless `fix` says another."""
         finding = self.finding()
         if finding is None or self.followed is None:
             return
-        self.query_one("#words", Text).update(clean(finding.words))
+        self.query_one("#words", Flow).flow(lambda: para(finding.words))
         options = self.followed.advice.options_for(finding.id)
-        listing = self.query_one("#options", OptionList)
-        listing.clear_options()
-        listing.add_options([Line(self._option_line(i, o)) for i, o in enumerate(options)])
-        if options:
-            listing.highlighted = min(at, len(options) - 1)
+        held = self.followed.advice.choices.get(finding.id)
+        wanted = fix or (held.fix if held else "")
+        at = next((i for i, option in enumerate(options) if option.fix == wanted), 0)
+        with self.prevent(OptionList.OptionHighlighted):
+            self.query_one("#options", Choices).show(
+                (self.option_row(index, option) for index, option in enumerate(options)), at
+            )
         self.show_detail()
 
-    def _option_line(self, index: int, option: Option) -> str:
+    def option_row(self, index: int, option: Option) -> Row:
+        """An option with its standing in words."""
         assert self.followed is not None
-        choice = self.followed.advice.choices.get(option.finding)
-        mark = " "
-        if choice and choice.fix == option.fix:
-            mark = ">" if option.finding in self.followed.suggested else "*"
-        end = "  (ruled out)" if option.rulings else ""
-        return f"{mark} {letter(index)} {clean(option.title)}{end}"
+        held = self.followed.advice.choices.get(option.finding)
+        standing = [risk_words(option)] if risk_words(option) and not option.rulings else []
+        if held and held.fix == option.fix:
+            standing.insert(0, "suggested" if option.finding in self.followed.suggested else "chosen")
+        if option.rulings:
+            standing.append("ruled out")
+        return Row(option.id, option.title + (f" ({'; '.join(standing)})" if standing else ""), f"{letter(index)} ")
 
     def show_detail(self) -> None:
-        """Show the highlighted option in full."""
-        option = self.option()
-        lines = option_lines(session_of(self).teller, option, "", "") if option else []
-        self.query_one("#detail", Text).update("\n".join(line.strip() for line in lines[1:]))
+        """Show the option on the line in full."""
+        option, session = self.option(), session_of(self)
+        if self.followed is None:
+            return
+        detail, advice = self.query_one("#detail", Flow), self.followed.advice
+        if option is None:
+            detail.flow(lambda: para("Nothing is known that would help.") if self.finding() else [])
+        else:
+            suggested = option.finding in self.followed.suggested
+            hanging = tuple(item for item in self.hanging if item.option == option.id)
+            idle = idle_line(advice)
+            found = advice.finding(option.finding)
+            # Where the window is low, what is wrong is told here in place of a block of its own.
+            head = found.words if found else ""
+            detail.flow(
+                lambda: [
+                    *(para(head) if self.has_class("-short") else ()),
+                    *detail_lines(session.base, session.case, advice, option, suggested, hanging),
+                    *para(idle),
+                ]
+            )
+        self.query_one(Page).scroll_home(animate=False)
+        self.refresh_bindings()
 
     @on(OptionList.OptionHighlighted, "#findings")
     def other_finding(self) -> None:
-        """Another finding is highlighted."""
+        """Another finding is on the line."""
         self.show_options()
 
     @on(OptionList.OptionHighlighted, "#options")
     def other_option(self) -> None:
-        """Another option is highlighted."""
+        """Another option is on the line."""
         self.show_detail()
+
+    # Choosing
 
     @on(OptionList.OptionSelected, "#findings")
     def into_options(self) -> None:
         """Enter on a finding goes to its options."""
-        self.query_one("#options").focus()
+        if self.query_one("#options", Choices).option_count:
+            self.query_one("#options").focus()
 
     @on(OptionList.OptionSelected, "#options")
     def action_choose(self) -> None:
-        """Choose the highlighted option; ask for the reason if it is not the first."""
+        """Choose the option on the line; ask for the reason if it is not the first, or is ruled out."""
         option, finding = self.option(), self.finding()
         if option is None or finding is None or self.followed is None:
             return
         first = self.followed.advice.options_for(finding.id)[0]
         if option.id == first.id and not option.rulings:
-            self._choose(option, "")
+            self.choose(option, "")
             return
         self.pending = option
-        self.add_class("-reason")
+        against = f"It is ruled out: {option.rulings[0].words} " if option.rulings else "It is not the first in rank. "
+        must = "Enter keeps it; Esc leaves all as it was." if option.rulings else "Enter keeps it, with or without one."
+        self.query_one("#reason_ask", Flow).flow(lambda: para(f"{against}Why this one all the same? {must}"))
+        self.add_class("reason")
         self.query_one(Input).focus()
 
     @on(Input.Submitted)
     def reasoned(self, event: Input.Submitted) -> None:
-        """The reason was given (or left empty)."""
-        if self.pending is not None:
-            self._choose(self.pending, event.value.strip())
-        self.action_cancel()
+        """The reason was given. Against a ruling there must be one."""
+        option, reason = self.pending, event.value.strip()
+        if option is None:
+            return
+        if option.rulings and not reason:
+            self.say("It is ruled out: give a reason, or press Esc.")
+            return
+        if self.choose(option, reason):
+            self.no_reason()
 
-    def action_cancel(self) -> None:
+    def no_reason(self) -> None:
         """Out of giving a reason."""
         self.pending = None
-        self.remove_class("-reason")
+        self.remove_class("reason")
         self.query_one(Input).value = ""
         self.query_one("#options").focus()
 
-    def _choose(self, option: Option, reason: str) -> None:
+    def choose(self, option: Option, reason: str) -> bool:
+        """Save the choice; whether it is in the case."""
+        finding, choice = self.finding(), Choice(option.fix, reason)
         try:
-            session_of(self).choose(option.finding, Choice(option.fix, reason))
+            what = f"the choice for '{finding.title}'" if finding else "a choice"
+            session_of(self).choose(option.finding, choice, what)
+            if (unsaved := host(self).unsaved) is not None:
+                unsaved.saved(option.finding)
+        except SaveError as fault:
+            host(self).refused(fault, choice_note(option.finding, choice))
+            return False
         except AdvisorError as fault:
             host(self).tell(fault)
-            return
-        self._again()
+            return False
+        risk = " Some of its work cannot be undone; the plan says what to check before." if risk_words(option) else ""
+        self.say(f"Chosen.{risk} u takes the choice back.")
+        self.work_out(option.finding, option.fix)
+        return True
+
+    # Keys
+
+    def check_action(self, action: str, parameters: tuple[object, ...]) -> bool | None:
+        if action in ("choose", "why", "other") and self.query("#options"):
+            return self.option() is not None or (action == "why" and self.finding() is not None)
+        if action == "drop" and self.query("#findings"):
+            finding = self.finding()
+            return finding is not None and finding.id in session_of(self).case.choices
+        return True
 
     def action_drop(self) -> None:
-        """Take the choice for the highlighted finding back."""
+        """Take the choice for the finding on the line back."""
         finding = self.finding()
-        if finding is not None and finding.id in session_of(self).case.choices:
-            session_of(self).choose(finding.id, None)
-            self._again()
+        if finding is None:
+            return
+        try:
+            session_of(self).choose(finding.id, None, f"taking back the choice for '{finding.title}'")
+        except AdvisorError as fault:
+            host(self).refused(fault, "")
+            return
+        self.say("Taken back; the first in rank stands again. u brings your choice back.")
+        self.work_out(finding.id, "")
 
-    def _again(self) -> None:
-        at = self.query_one("#findings", OptionList).highlighted or 0
-        option = self.query_one("#options", OptionList).highlighted or 0
-        self.refresh_all(at, option)
+    def action_other(self) -> None:
+        """From one list to the other."""
+        here = self.query_one("#options").has_focus
+        self.query_one("#findings" if here else "#options").focus()
+
+    async def action_back(self) -> None:
+        """One step back: from giving a reason, from the options to the findings, to the questions."""
+        if self.pending is not None:
+            self.no_reason()
+        elif not self.query_one("#findings").has_focus and self.query_one("#findings", Choices).option_count:
+            self.query_one("#findings").focus()
+        else:
+            await super().action_back()
 
     def action_why(self) -> None:
-        """Why the highlighted option is offered or ruled out; why the finding is there, if that has the focus."""
-        session = session_of(self)
+        """Why the option is offered or ruled out; why the finding is there, if the findings have the keys."""
         option = self.option()
-        item: Finding | Option | None = option if self.query_one("#options").has_focus and option else self.finding()
+        item = self.finding() if self.query_one("#findings").has_focus or option is None else option
         if item is None or self.followed is None:
             return
-        advice = self.followed.advice
-        turning = flips(session.base, session.case, advice, item) if isinstance(item, Option) and item.rulings else ()
-        self.app.push_screen(Reading(why_lines(session.base, session.case, advice, item, turning, deep=True)))
+        reading = Reading(lambda: ["Working it out..."])
+        self.app.push_screen(reading)
+        self.tell_why(reading, session_of(self), self.followed, item)
+
+    @work(thread=True, exclusive=True, group="why")
+    def tell_why(self, reading: Reading, session: Session, followed: Followed, item: Finding | Option) -> None:
+        """Look what would change a refusal, and show it all; two levels first."""
+        case, advice = session.case, followed.advice
+
+        def turns() -> tuple[Flip, ...]:
+            return flips(session.base, case, advice, item) if isinstance(item, Option) and item.rulings else ()
+
+        for turning in once(turns):
+            shallow = partial(why_lines, session.base, case, advice, item, turning, deep=False)
+            deep = partial(why_lines, session.base, case, advice, item, turning, deep=True)
+            self.app.call_from_thread(reading.show, shallow, deep)
+
+    def changed(self, before: Case) -> None:
+        """Something was taken back."""
+        finding = self.finding()
+        self.work_out(finding.id if finding else "", "")

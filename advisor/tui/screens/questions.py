@@ -1,209 +1,418 @@
-"""Stage 2: one question at a time, only those that can still change something; and the answers so far."""
+"""Stage 2: one question at a time, only those that can still change something; or one that is to be answered again."""
 
 from collections.abc import Callable
+from functools import partial
 from typing import ClassVar
 
 from textual import on, work
 from textual.app import ComposeResult
-from textual.binding import Binding, BindingType
-from textual.containers import VerticalScroll
-from textual.screen import Screen
-from textual.widgets import Footer, Input, OptionList
-from textual.widgets.option_list import Option
+from textual.binding import BindingType
+from textual.containers import Horizontal, Vertical
+from textual.widgets import Input, OptionList
 
-from advisor.core.case import Answer, Known, Unknown
+from advisor.core.case import Answer, Case, Known, Unknown
+from advisor.core.model import Key
 from advisor.core.question import Question
-from advisor.errors import AdvisorError
-from advisor.ground import clean
-from advisor.interview.agenda import Due, why_asked
+from advisor.errors import AdvisorError, SaveError
+from advisor.interview.agenda import Due, search, why_asked
+from advisor.interview.session import Session
 from advisor.interview.typed import PINCHES, pinned, read_amount, read_answer
-from advisor.report.answers import answer_lines
-from advisor.report.lines import bullets
+from advisor.report.answers import told_answer
+from advisor.report.lines import bullets, para
+from advisor.tui.choices import Choices, Row
 from advisor.tui.host import host, session_of
-from advisor.tui.look import Reading, Text, Where
+from advisor.tui.keys import screen_bindings
+from advisor.tui.look import Flow, Page, Stage, Text, Where
+from advisor.tui.thinking import once, stepwise
+from advisor.tui.unsaved import answer_note
+from advisor.tui.windows import Reading
 
-TYPED = "Type a length, or: ? cannot say, why, later, back. Esc frees the keys."
+TYPED = "Enter takes it. Instead of a length: ? cannot say, why, later, back. Esc leaves the field."
+LOOKING = "Looking for the next question..."
+DONE = "No question left can change the advice or its numbers."
 
 
-class QuestionsScreen(Screen[None]):
-    """The question that is due. Words are a list, lengths are typed."""
+class QuestionsScreen(Stage):
+    """The question that is due. Words are a list, lengths are typed. `ask`: the key to ask about first."""
 
-    BINDINGS: ClassVar[list[BindingType]] = [
-        Binding("x", "unknown", "Cannot say"),
-        Binding("l", "later", "Later"),
-        Binding("w", "why", "Why"),
-        Binding("a", "answers", "Answers"),
-        Binding("escape", "free", "Free the keys", show=False),
-        Binding("i", "type", "Type", show=False),
-    ]
+    KEYS = "questions"
+    STAGE = 2
+    BINDINGS: ClassVar[list[BindingType]] = screen_bindings("questions")
     DEFAULT_CSS = """
-    QuestionsScreen VerticalScroll { height: 1fr; padding: 0 1; }
-    QuestionsScreen .ask { margin-top: 1; text-style: bold; }
-    QuestionsScreen .note { color: $secondary; }
-    QuestionsScreen .fault { color: $error; }
-    QuestionsScreen OptionList { height: auto; border: none; background: $background; margin-top: 1; }
-    QuestionsScreen Input { margin-top: 1; border: tall $primary; }
+    QuestionsScreen #told { height: auto; max-height: 60%; padding: 0 1; margin-top: 1; }
+    QuestionsScreen.-short #told { margin-top: 0; }
+    QuestionsScreen #ask { text-style: bold; }
+    QuestionsScreen #now { color: $accent; }
+    QuestionsScreen Choices { height: 1fr; min-height: 3; margin-top: 1; }
+    QuestionsScreen.-short Choices { margin-top: 0; }
+    QuestionsScreen #field { height: 1; margin: 1 1 0 1; }
+    QuestionsScreen #field Text { width: 2; }
+    QuestionsScreen #field Input { width: 1fr; max-width: 62; background: $panel; }
+    QuestionsScreen #hint { padding: 0 1; color: $secondary; }
+    QuestionsScreen #fault { padding: 0 1; color: $error; text-style: bold; }
+    QuestionsScreen #body { height: 1fr; }
+    QuestionsScreen #progress { padding: 0 1; color: $secondary; height: auto; }
     """
 
-    def __init__(self) -> None:
+    def __init__(self, ask: Key | None = None) -> None:
         super().__init__()
+        self.ask_first = ask
         self.due: Due | None = None
-        self.depth_text = ""
+        self.again = False
+        self.depth = ""
 
     def compose(self) -> ComposeResult:
         yield Where(2, session_of(self).case.title)
-        with VerticalScroll(can_focus=False):
-            yield Text("Looking for the next question...", classes="ask", id="ask")
-            yield Text("", classes="note", id="note")
-            yield OptionList(id="words", markup=False)
-            yield Input(id="length", max_length=60)
-            yield Text("", classes="fault", id="fault")
-        yield Footer()
+        with Vertical(id="body"):
+            with Page(id="told", can_focus=True):
+                yield Flow(id="ask")
+                yield Flow(id="note")
+                yield Flow(id="now")
+            yield Choices(numbered=True)
+            with Horizontal(id="field"):
+                yield Text("> ")
+                yield Input(id="length", max_length=60, compact=True)
+            yield Flow(id="hint")
+            yield Flow(id="fault")
+        yield Flow(id="progress")
+        yield from self.foot()
 
     def on_mount(self) -> None:
-        self._nothing()
-        self.find_next()
+        self.say_held()
+        if self.ask_first is not None:
+            self.ask_about(self.ask_first)
+        else:
+            self.find_next()
 
-    @work(thread=True, exclusive=True)
+    def words(self, id: str, *texts: str) -> None:
+        """Show these paragraphs in one of the blocks."""
+        self.query_one(f"#{id}", Flow).flow(lambda: [row for text in texts for row in para(text)])
+
+    def bare(self) -> None:
+        """Nothing to answer for the moment."""
+        self.due, self.again, self.depth = None, False, ""
+        self.query_one(Choices).display = False
+        self.query_one("#field").display = False
+        for id in ("note", "now", "hint", "fault"):
+            self.words(id)
+
+    # Looking for what to ask
+
     def find_next(self) -> None:
         """Look for the next question away from the screen, which stays alive meanwhile."""
-        due = session_of(self).due()
-        self.app.call_from_thread(self.show_due, due)
+        self.bare()
+        self.words("ask", LOOKING)
+        self.query_one("#told").focus()
+        self.refresh_bindings()
+        session = session_of(self)
+        self.look(session, session.case, frozenset(session.put_off))
 
-    def _nothing(self) -> None:
-        self.query_one(OptionList).display = False
-        self.query_one(Input).display = False
-
-    def show_due(self, due: Due | None) -> None:
-        """Show the question that is due, or that there is none left."""
-        if not self.is_attached:
-            return
-        self.due, self.depth_text = due, ""
-        self._nothing()
-        self.query_one("#fault", Text).update("")
-        if due is None:
-            self.query_one("#ask", Text).update("No question left can change the advice or its numbers.")
-            self.query_one("#note", Text).update("3 shows the options, 4 the plan. a shows what was answered.")
-            self.query_one(VerticalScroll).focus()
-            return
-        question = due.question
-        self.query_one("#ask", Text).update(clean(question.ask))
-        kind = "" if due.decides else "For the numbers of the plan. "
-        self.query_one("#note", Text).update(kind + clean(question.help))
-        if question.kind == "word":
-            self._list([(word, meaning) for word, meaning in question.words.items()])
+    @work(thread=True, exclusive=True, group="look")
+    def look(self, session: Session, case: Case, skip: frozenset[str]) -> None:
+        """Find the next question, show it, and go on counting those that could change the advice."""
+        shown, deciding = False, 0
+        for looked, due in enumerate(stepwise(search(session.base, case, skip)), 1):
+            if due is not None:
+                deciding += due.decides
+                if not shown:
+                    shown = True
+                    self.app.call_from_thread(self.show_due, due, case)
+                if not due.decides:
+                    break
+            if looked % 10 == 0:
+                self.app.call_from_thread(self.progress, case, f"Looked at {looked} questions so far.")
         else:
-            self._typed()
+            if not shown:
+                self.app.call_from_thread(self.show_due, None, case)
+        self.app.call_from_thread(self.progress, case, self.told_count(deciding, len(skip)))
 
-    def _list(self, choices: list[tuple[str, str]]) -> None:
-        listing = self.query_one(OptionList)
-        listing.clear_options()
-        listing.add_options([Option(clean(words), id=name) for name, words in choices])
-        listing.highlighted = 0
-        listing.display = True
-        listing.focus()
+    @staticmethod
+    def told_count(deciding: int, put_off: int) -> str:
+        """How many questions could change the advice, this one among them, as counted just now."""
+        if deciding == 0:
+            text = "No open question changes which fixes are advised."
+        elif deciding == 1:
+            text = "This is the only open question that could change the advice."
+        else:
+            text = f"After this one {deciding - 1} more question{'s' * (deciding > 2)} could change the advice."
+        return text + (f" Put off: {put_off}." if put_off else "")
 
-    def _typed(self) -> None:
+    def progress(self, case: Case, text: str) -> None:
+        """Show how far it is, if the case is still the one that was looked at."""
+        if self.is_attached and session_of(self).case is case:
+            unknown = sum(isinstance(answer, Unknown) for answer in case.answers.values())
+            known = len(case.answers) - unknown
+            counts = f"Answered: {known}." + (f" Cannot say: {unknown}." if unknown else "")
+            self.words("progress", text, *([counts] if self.has_class("-tall") else []))
+
+    def show_due(self, due: Due | None, case: Case) -> None:
+        """Show the question that is due, or that there is none left."""
+        if not self.is_attached or session_of(self).case is not case or self.again:
+            return
+        self.bare()
+        if due is None:
+            self.show_done()
+            return
+        self.due = due
+        self.show_question(due.question, "" if due.decides else "This one is for the numbers of the plan.")
+
+    def show_done(self) -> None:
+        """What can be done now that nothing is left to ask."""
+        put_off = len(session_of(self).put_off)
+        self.words("ask", DONE)
+        rows = [Row("options", "See what is wrong and what can be done"), Row("plan", "See the plan of the work")]
+        if put_off:
+            rows.insert(0, Row("put_off", f"Answer what was put off ({put_off})"))
+        self.list([*rows, Row("answers", "Look at the answers, or change one")])
+
+    # Asking
+
+    def ask_about(self, key: Key) -> None:
+        """Ask a question that was answered already, or was not due; what is not changed stays."""
+        question, answer = session_of(self).questions[key], session_of(self).case.answers.get(key)
+        self.workers.cancel_group(self, "look")
+        self.bare()
+        self.due, self.again = Due(question, True), True
+        self.show_question(question, "")
+        if answer is not None:
+            now = told_answer(question, session_of(self).teller, answer)
+            self.words("now", f"Your answer now: {now}. Esc leaves it so.")
+        self.words("progress", "")
+
+    def show_question(self, question: Question, kind: str) -> None:
+        """The question in full, with the list or the field for it."""
+        session = session_of(self)
+        self.words("ask", question.ask)
+        alone = f"Alone: {question.alone}" if question.alone and session.alone else ""
+        self.words("note", *(text for text in (kind, question.help, alone) if text))
+        held, draft = session.case.answers.get(question.key), host(self).drafts.get(question.key, "")
+        if question.kind == "word":
+            word = draft or (str(held.value) if isinstance(held, Known) else "")
+            names = list(question.words)
+            rows = [Row(name, meaning) for name, meaning in question.words.items()]
+            self.list(rows, names.index(word) if word in names else 0)
+        else:
+            self.field(draft)
+        self.query_one("#told", Page).scroll_home(animate=False)
+        self.refresh_bindings()
+
+    def list(self, rows: list[Row], at: int = 0) -> None:
+        """A list to answer from."""
+        choices = self.query_one(Choices)
+        choices.display = True
+        choices.show(rows, at)
+        choices.focus()
+
+    def field(self, text: str) -> None:
+        """A field to type a length into."""
         field = self.query_one(Input)
-        field.value = ""
-        field.display = True
-        field.placeholder = f"in {session_of(self).teller.tape.unit}"
-        self.query_one("#fault", Text).update(TYPED)
+        field.value = text
+        field.placeholder = f"in {session_of(self).teller.tape.unit}, such as {self.such_as()}"
+        self.query_one("#field").display = True
+        self.words("hint", TYPED)
         field.focus()
+
+    def such_as(self) -> str:
+        """A length as it is typed on this tape."""
+        return "1 1/2" if session_of(self).teller.tape.unit == "in" else "3.8"
+
+    # Answering
 
     @on(OptionList.OptionSelected)
     def listed(self, event: OptionList.OptionSelected) -> None:
-        """A word, or a way of pinching, was taken."""
-        if self.due is None or event.option.id is None:
+        """A line was taken: a word, a way of pinching, or where to go on."""
+        row = self.query_one(Choices).row()
+        if row is None:
             return
-        if self.depth_text:
-            self._take(lambda q: self._pinched(q, int(str(event.option.id))))
+        if self.due is None:
+            self.go_on(row.id)
+        elif self.depth:
+            self.take(partial(self.pinch, int(row.id)))
         else:
-            word = str(event.option.id)
-            self._take(lambda q: Known(word, q.how, session_of(self).clock()))
+            host(self).drafts[self.due.question.key] = row.id
+            self.take(lambda question: Known(row.id, question.how, session_of(self).clock()))
+
+    def go_on(self, where: str) -> None:
+        """After the last question."""
+        if where == "put_off":
+            session_of(self).put_off.clear()
+            self.find_next()
+        elif where == "answers":
+            self.action_answers()
+        else:
+            host(self).action_stage(3 if where == "options" else 4)
 
     @on(Input.Submitted)
     def entered(self, event: Input.Submitted) -> None:
-        """A length or a command was typed."""
+        """A length or a command was typed. Nothing typed leaves things as they are."""
         text = event.value.strip()
-        commands: dict[str, Callable[[], None]] = {
-            "why": self.action_why,
-            "later": self.action_later,
-            "": self.action_later,
-            "?": self.action_unknown,
+        commands: dict[str, Callable[[], object]] = {
+            "": self.pass_over, "?": self.action_unknown, "why": self.action_why, "later": self.action_later,
             "back": host(self).action_undo,
-        }
+        }  # fmt: skip
         if self.due is None:
             return
         if text.casefold() in commands:
+            event.input.value = ""
             commands[text.casefold()]()
-        elif self.due.question.kind == "pinch":
-            self._depth(text)
+            return
+        host(self).drafts[self.due.question.key] = text
+        if self.due.question.kind == "pinch":
+            self.ask_pinch(text)
         else:
-            teller = session_of(self).teller
-            self._take(lambda q: read_answer(q, text, teller, session_of(self).clock()))
+            teller, at = session_of(self).teller, session_of(self).clock()
+            self.take(lambda question: read_answer(question, text, teller, at))
 
-    def _depth(self, text: str) -> None:
+    def ask_pinch(self, text: str) -> None:
+        """What a pinned depth is: at one place, at two, or all of the cloth."""
         assert self.due is not None
         try:
-            read_amount(self.due.question, text, session_of(self).teller)
+            depth = read_amount(self.due.question, text, session_of(self).teller)
         except AdvisorError as fault:
-            self._fault(fault)
+            self.fault(fault)
             return
-        self.depth_text = text
-        self.query_one(Input).display = False
-        self.query_one("#note", Text).update(f"What is {clean(text)}?")
-        self._list([(str(i), pinch.words) for i, pinch in enumerate(PINCHES)])
+        self.depth = text
+        if depth == 0:
+            self.take(partial(self.pinch, len(PINCHES) - 1))
+            return
+        self.query_one("#field").display = False
+        self.words("hint", "Enter or its number takes a line. Esc goes back to the field.")
+        self.words("fault")
+        self.words("now", f"What is {text}?")
+        self.list([Row(str(i), pinch.words) for i, pinch in enumerate(PINCHES)])
 
-    def _pinched(self, question: Question, way: int) -> Known:
+    def pinch(self, way: int, question: Question) -> Known:
+        """The answer for the depth typed, given this way."""
         session = session_of(self)
-        depth = read_amount(question, self.depth_text, session.teller)
-        return pinned(question, depth, PINCHES[way], session.teller, session.clock())
+        return pinned(
+            question, read_amount(question, self.depth, session.teller), PINCHES[way], session.teller, session.clock()
+        )
 
-    def _take(self, make: Callable[[Question], Answer]) -> None:
-        """Save the answer `make` gives for the question that is due, and go on; or say what is wrong with it."""
+    def take(self, make: Callable[[Question], Answer]) -> None:
+        """Save the answer `make` gives for the question that is asked, and go on; or say what is wrong with it."""
         assert self.due is not None
-        question = self.due.question
+        session, key = session_of(self), self.due.question.key
         try:
-            session_of(self).answer(question.key, make(question))
+            answer = make(self.due.question)
         except AdvisorError as fault:
-            self._fault(fault)
+            self.fault(fault)
             return
+        try:
+            if not same(session.case.answers.get(key), answer):
+                session.answer(key, answer)
+            if (unsaved := host(self).unsaved) is not None:
+                unsaved.saved(key)
+        except SaveError as fault:
+            host(self).refused(fault, answer_note(key, answer))
+            return
+        except AdvisorError as fault:
+            self.fault(fault)
+            return
+        host(self).drafts.pop(key, None)
         self.find_next()
 
-    def _fault(self, fault: AdvisorError) -> None:
-        self.query_one("#fault", Text).update(clean(f"{fault.what}\n{fault.hint}", newlines=True))
+    def fault(self, fault: AdvisorError) -> None:
+        """Say what is wrong with what was typed."""
+        if self.depth:
+            self.depth = ""
+            self.query_one(Choices).display = False
+            self.field(host(self).drafts.get(self.due.question.key, "") if self.due else "")
+            self.words("now")
+        self.words("fault", fault.what, fault.hint)
+
+    # Keys
+
+    def check_action(self, action: str, parameters: tuple[object, ...]) -> bool | None:
+        if action in ("unknown", "later", "why"):
+            return self.due is not None
+        if action == "type":
+            return bool(self.query("#field")) and self.query_one("#field").display
+        return True
 
     def action_unknown(self) -> None:
         """She cannot say."""
-        if self.due is not None:
-            self._take(lambda q: Unknown(session_of(self).clock()))
+        at = session_of(self).clock()
+        self.take(lambda question: Unknown(at))
+
+    def pass_over(self) -> None:
+        """Enter on nothing: an answer that is there stays; a question that is due is left for later."""
+        if self.again:
+            self.find_next()
+        else:
+            self.action_later()
 
     def action_later(self) -> None:
         """Leave the question for later in this sitting."""
-        if self.due is not None:
+        if self.due is None:
+            return
+        if not self.again:
             session_of(self).later(self.due.question.key)
-            self.find_next()
+            self.say(f"Put off: {self.due.question.name}")
+        self.find_next()
 
     def action_why(self) -> None:
-        """Why it is asked."""
+        """Why it is asked, worked out beside the screen."""
         if self.due is not None:
+            reading = Reading(lambda: ["Working it out..."])
+            self.app.push_screen(reading)
             session = session_of(self)
-            lines = why_asked(session.base, session.case, self.due.question) if self.due.decides else ()
-            told = ["Its answer can change:", *bullets(lines)] if lines else ["Its answer sizes the plan."]
-            self.app.push_screen(Reading(told))
+            self.tell_why(reading, session, session.case, self.due)
+
+    @work(thread=True, exclusive=True, group="why")
+    def tell_why(self, reading: Reading, session: Session, case: Case, due: Due) -> None:
+        """Work out what hangs on the question, and show it."""
+        for lines in once(lambda: why_asked(session.base, case, due.question)):
+            self.app.call_from_thread(reading.show, partial(why_told, due, self.again, lines))
 
     def action_answers(self) -> None:
         """What was answered so far."""
-        session = session_of(self)
-        self.app.push_screen(Reading(answer_lines(session.base, session.case)))
+        from advisor.tui.screens.answers import AnswersScreen
 
-    def action_free(self) -> None:
-        """Leave the field, so that single keys work."""
-        self.query_one(VerticalScroll).can_focus = True
-        self.query_one(VerticalScroll).focus()
+        self.app.switch_screen(AnswersScreen())
 
     def action_type(self) -> None:
         """Back into the field."""
-        if self.query_one(Input).display:
-            self.query_one(Input).focus()
+        self.query_one(Input).focus()
+
+    async def action_back(self) -> None:
+        """One step back: from the ways of pinching, from the field, from asking again, to the cases."""
+        typing = self.query_one(Input)
+        if self.depth:
+            self.depth = ""
+            self.query_one(Choices).display = False
+            self.words("now")
+            self.field(typing.value)
+        elif typing.has_focus and not self.again:
+            if self.due is not None:
+                host(self).drafts[self.due.question.key] = typing.value
+            self.query_one("#told").focus()
+        elif self.again:
+            self.action_answers()
+        else:
+            await super().action_back()
+
+    def changed(self, before: Case) -> None:
+        """Something was taken back: ask about that."""
+        after = session_of(self).case
+        keys = [key for key in before.answers if before.answers[key] != after.answers.get(key)]
+        if keys and keys[0] not in after.answers:
+            self.ask_about(keys[0])
+            self.again = False
+            return
+        self.find_next()
+
+
+def same(held: Answer | None, given: Answer) -> bool:
+    """Whether what is given is what the case holds already, whenever it was said."""
+    if isinstance(held, Known) and isinstance(given, Known):
+        return (held.value, held.told) == (given.value, given.told)
+    return isinstance(held, Unknown) and isinstance(given, Unknown)
+
+
+def why_told(due: Due, again: bool, lines: tuple[str, ...]) -> list[str]:
+    """Why a question is asked, in words."""
+    if lines:
+        return [*para(f"What the answer to '{due.question.ask}' can change:"), "", *bullets(lines)]
+    if due.decides and not again:
+        return para("By itself it changes nothing; it settles which questions come after it, and those can.")
+    return para("No fix hangs on it now. It sizes the work: the numbers in the plan.")
