@@ -1,4 +1,4 @@
-"""Where the rule base lies: inside the installed package, or beside it in a checkout."""
+"""Where the rule base and the worked cases lie: inside the installed package, or beside it in a checkout."""
 
 from functools import lru_cache
 from importlib.util import find_spec
@@ -6,17 +6,27 @@ from pathlib import Path
 
 from advisor.errors import KnowledgeError
 
-CHECKOUT = Path(__file__).resolve().parents[2] / "rules"
+ROOT = Path(__file__).resolve().parents[2]
 
 
 @lru_cache(maxsize=1)
 def rules_folder() -> Path:
     """The folder of the rule base. KnowledgeError if there is none."""
-    # A checkout's own rules come first, so that an edited rule is the rule that runs.
-    if (CHECKOUT / "roles").is_dir() and (CHECKOUT.parent / "pyproject.toml").is_file():
-        return CHECKOUT
-    spec = find_spec("advisor.rules")
+    return _shipped("rules")
+
+
+@lru_cache(maxsize=1)
+def examples_folder() -> Path:
+    """The folder of the worked cases. KnowledgeError if there is none."""
+    return _shipped("cases")
+
+
+def _shipped(name: str) -> Path:
+    # A checkout's own files come first, so that an edited rule is the rule that runs.
+    if (ROOT / name).is_dir() and (ROOT / "pyproject.toml").is_file():
+        return ROOT / name
+    spec = find_spec(f"advisor.{name}")
     for place in (spec.submodule_search_locations or []) if spec else []:
-        if (Path(place) / "roles").is_dir():
+        if Path(place).is_dir():
             return Path(place)
-    raise KnowledgeError("the rule base is missing", where="rules/", hint="install the package again")
+    raise KnowledgeError(f"{name}/ is missing", where="advisor", hint="install the package again")
