@@ -23,7 +23,12 @@ def check(material: Material, book: Book) -> None:
         card = material.rules[id]
         alone = material.alone(id)
         if not card.fires:
-            book.error(material.where(id), "has no example on which it fires", "add fires(...)", material.line(id, keyword="fires"))
+            book.error(
+                material.where(id),
+                "has no example on which it fires",
+                "add fires(...)",
+                material.line(id, keyword="fires"),
+            )
         for example in card.fires:
             _facts(material, book, id, f"example '{example.words}'", example.facts)
             _firing(material, book, id, card, example, alone)
@@ -71,17 +76,32 @@ def _silent(material: Material, book: Book, id: str, card: Card, near: Near, alo
     line, where = material.line(id, near.words), material.where(id)
     facts = near_facts(card, near)
     if facts is None:
-        book.error(where, f"near miss '{near.words}' speaks of fact {near.at}", "facts are counted from 0; see the first example", line)
+        book.error(
+            where,
+            f"near miss '{near.words}' speaks of fact {near.at}",
+            "facts are counted from 0; see the first example",
+            line,
+        )
         return
     _near_words(material, book, id, card, near)
     try:
         for engine, among in ((alone, ""), (material.whole, " among the other rules")):
             # What other rules make of the facts is another example: a refused fix may be offered anew by its answer.
             if any(set(firing.premises) <= set(facts) for firing in fired(engine, id, facts)):
-                book.error(where, f"near miss '{near.words}' fires{among}", "it must stay silent: mend it or the conditions", line)
+                book.error(
+                    where,
+                    f"near miss '{near.words}' fires{among}",
+                    "it must stay silent: mend it or the conditions",
+                    line,
+                )
                 return
     except Exception as fault:
-        book.error(where, f"near miss '{near.words}' breaks: {_said(fault)}", "mend the function, so that it takes every value", line)
+        book.error(
+            where,
+            f"near miss '{near.words}' breaks: {_said(fault)}",
+            "mend the function, so that it takes every value",
+            line,
+        )
 
 
 def _said(fault: Exception) -> str:
@@ -94,9 +114,12 @@ def _amount(card: Card, example: Example, firings: tuple[Firing, ...], wrong: Ca
     found = {fact.mm for firing in firings for fact in firing.conclusions if isinstance(fact, Problem)}
     if example.amount is None:
         if card.amount and example is card.fires[0]:
-            wrong("states no amount, and the card reckons one", f"add amount=length(\"{_shown(min(found))}\")")
+            wrong("states no amount, and the card reckons one", f'add amount=length("{_shown(min(found))}")')
     elif found != {example.amount}:
-        wrong(f"comes to {' and '.join(_shown(mm) for mm in sorted(found))}, not {_shown(example.amount)}", "mend one of the two")
+        wrong(
+            f"comes to {' and '.join(_shown(mm) for mm in sorted(found))}, not {_shown(example.amount)}",
+            "mend one of the two",
+        )
 
 
 def _shown(mm: Mm) -> str:

@@ -12,7 +12,7 @@ def check(material: Material, book: Book) -> None:
     told = {case.garment for case in material.read_cases.values()}
     for id in sorted(set(material.garments) - told):
         where = material.where(material.folder / "garments" / f"{id}.toml")
-        book.error(where, "has no case", f"write cases/<name>.toml with garment = \"{id}\"")
+        book.error(where, "has no case", f'write cases/<name>.toml with garment = "{id}"')
     used = {place.role for garment in material.garments.values() for place in garment.places.values()}
     for role in sorted(set(material.roles) - used):
         where = material.where(material.folder / "roles" / f"{role}.toml")
@@ -26,9 +26,15 @@ def _cases(material: Material, book: Book) -> None:
         for finding, choice in sorted(case.choices.items()):
             problem = finding.partition("@")[0]
             if problem not in material.problems:
-                book.error(f"cases/{name}", f"chooses for '{problem}', which no finding finds", nearest(problem, material.problems))
+                book.error(
+                    f"cases/{name}",
+                    f"chooses for '{problem}', which no finding finds",
+                    nearest(problem, material.problems),
+                )
             if choice.fix not in material.fixes:
-                book.error(f"cases/{name}", f"chooses '{choice.fix}', which is no fix", nearest(choice.fix, material.fixes))
+                book.error(
+                    f"cases/{name}", f"chooses '{choice.fix}', which is no fix", nearest(choice.fix, material.fixes)
+                )
     for probe in of_cases(material):
         try:
             plan = make_plan(base, probe.world, probe.choices, probe.limits)
@@ -37,6 +43,8 @@ def _cases(material: Material, book: Book) -> None:
             book.error(probe.told, f"comes to no plan: {said}", "mend the rule or fix it began in")
             continue
         for finding in plan.advice.idle:
-            book.note(probe.told, f"the choice for '{finding}' is idle", "nothing of that kind is found now; take it out")
+            book.note(
+                probe.told, f"the choice for '{finding}' is idle", "nothing of that kind is found now; take it out"
+            )
         if not plan.advice.findings:
             book.note(probe.told, "nothing is found", "a case should show something")

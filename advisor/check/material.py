@@ -9,8 +9,8 @@ from functools import cached_property
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
-from advisor.check.fault import Book
 from advisor.casefile import read_case
+from advisor.check.fault import Book
 from advisor.core.case import Case
 from advisor.core.stages import STAGES
 from advisor.engine import Engine
@@ -22,6 +22,7 @@ from advisor.rulebase.base import RuleBase
 from advisor.rulebase.garment import Garment, RoleShape, read_garment
 from advisor.rulebase.grades import GradeBook, read_grades
 from advisor.rulebase.load import KINDS, NOT_TOPICS, card_id, load_module
+from advisor.rulebase.locate import rules_folder
 from advisor.rulebase.reads import all_read
 from advisor.rulebase.sources import Source, read_sources
 from advisor.rulebase.specs import spec_of
@@ -71,7 +72,13 @@ class Material:
 
     def cards(self) -> Iterator[tuple[str, Card | Fix]]:
         """All cards by id, fixes too."""
-        yield from sorted({**self.rules, **self.fixes}.items())
+        both: dict[str, Card | Fix] = {**self.rules, **self.fixes}
+        yield from sorted(both.items())
+
+    @property
+    def shipped(self) -> bool:
+        """Whether this is the rule base the program came with; its figures and operations are checked along."""
+        return self.folder.resolve() == rules_folder().resolve()
 
     @cached_property
     def problems(self) -> dict[str, list[str]]:
@@ -191,7 +198,9 @@ def _card_files(material: Material, book: Book) -> Iterator[Path]:
             yield path
             continue
         near = nearest(parts[1], KINDS) if len(parts) == 3 else ""
-        book.error(material.where(path), "lies where no card belongs", f"rules/<topic>/<kind>/<name>.py; {near}".rstrip("; "))
+        book.error(
+            material.where(path), "lies where no card belongs", f"rules/<topic>/<kind>/<name>.py; {near}".rstrip("; ")
+        )
 
 
 def _load(material: Material, path: Path) -> None:
@@ -207,10 +216,10 @@ def _load(material: Material, path: Path) -> None:
             hint=f"a file in {path.parent.name}/ says `{name} = {kind.__name__}(...)` once, and nothing else",
         )
     card = cards[name]
-    for field, value in vars(card).items():
-        fault = _misshaped(field, value)
+    for part, value in vars(card).items():
+        fault = _misshaped(part, value)
         if fault:
-            raise KnowledgeError(f"{field} {fault[0]}", where=str(path), hint=fault[1])
+            raise KnowledgeError(f"{part} {fault[0]}", where=str(path), hint=fault[1])
     material.files[id] = path
     if isinstance(card, Fix):
         material.fixes[id] = card

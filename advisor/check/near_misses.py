@@ -21,7 +21,12 @@ def check(material: Material, book: Book) -> None:
     for id in sorted(material.sound):
         card = material.rules[id]
         if not card.near:
-            book.error(material.where(id), "has no near miss", "add near(...) for each condition", material.line(id, keyword="near"))
+            book.error(
+                material.where(id),
+                "has no near miss",
+                "add near(...) for each condition",
+                material.line(id, keyword="near"),
+            )
             continue
         for near in card.near:
             _one_thing(material, book, id, card, near)
@@ -44,9 +49,11 @@ def _one_thing(material: Material, book: Book, id: str, card: Card, near: Near) 
     if changed != 1:
         what = "changes nothing" if not changed else f"changes {changed} things"
         book.error(
-            material.where(id), f"near miss '{near.words}' {what}", "a near miss differs from the first example in one thing",
+            material.where(id),
+            f"near miss '{near.words}' {what}",
+            "a near miss differs from the first example in one thing",
             material.line(id, near.words),
-        )  # fmt: skip
+        )
 
 
 def _proved(material: Material, book: Book, id: str, card: Card) -> None:
@@ -63,7 +70,12 @@ def _proved(material: Material, book: Book, id: str, card: Card) -> None:
         if index in left_out or any(_fires(mutant, misses) for mutant in _mutants(spec, index, condition)):
             continue
         hint = "add a near miss that only this condition keeps silent"
-        book.error(material.where(id), f"condition '{condition.words}' is not proved by a near miss", hint, material.line(id, condition.words))
+        book.error(
+            material.where(id),
+            f"condition '{condition.words}' is not proved by a near miss",
+            hint,
+            material.line(id, condition.words),
+        )
 
 
 def _left_out(material: Material, id: str, card: Card) -> set[int]:

@@ -1,6 +1,7 @@
 """Check 9: the order in which the engine gets the rules changes no byte of any advice."""
 
 import json
+from itertools import islice
 from random import Random
 from typing import Any
 
@@ -13,7 +14,7 @@ from advisor.report.data import advice_data, plan_data
 from advisor.rulebase.base import RuleBase
 
 ORDERS = 2
-PROBES = 3
+PROBES = 2
 
 
 def check(material: Material, book: Book) -> None:
@@ -21,7 +22,7 @@ def check(material: Material, book: Book) -> None:
     plain = material.plain
     tried = list(of_cases(material))
     for _, garment in sorted(material.garments.items()):
-        tried += list(together(garment))[:PROBES]
+        tried += islice(together(garment, len(material.garments)), PROBES)
     wanted = [_told(plain, probe) for probe in tried]
     ids = sorted(material.sound)
     for seed in range(ORDERS):

@@ -17,8 +17,10 @@ from advisor.knowledge.facts import Measure, Trait
 from advisor.lengths import TAPES, show
 from advisor.rulebase.garment import Garment
 
-JOINT = 40
-HANDFUL = (2, 12)
+JOINT = 20  # worlds of several answers, shared out among the garments
+LEAST_JOINT = 4
+THINNEST = 4  # of a grid of lengths every fourth value is tried at the least, however many garments there are
+HANDFUL = (2, 9)
 SEED = 20
 TAPE_NAMES: tuple[TapeName, ...] = ("in", "cm")
 Answers = Mapping[Key, Value]
@@ -58,18 +60,33 @@ def of_cases(material: Material) -> Iterator[Probe]:
             yield Probe(f"cases/{name}", case, world_of(case, material.garments[case.garment]), {})
 
 
-def alone(garment: Garment) -> Iterator[Probe]:
-    """Nothing answered, then every value of the grid of every question, with the answers it comes after."""
+def alone(garment: Garment, garments: int) -> Iterator[Probe]:
+    """Nothing answered, then one value of one question at a time, with the answers it comes after.
+
+    Every word; of lengths a grid, the thinner the more garments there are, so that the whole takes as long as ever.
+    """
     yield probe_of(garment, {})
     for question in garment.questions.values():
-        for value in grid(question, TAPES["in"]):
+        values = grid(question, TAPES["in"])
+        step = min(garments, THINNEST) if question.kind != "word" else 1
+        for value in values[(len(values) - 1) % step :: step]:
             yield probe_of(garment, gated(garment, {question.key: value}))
 
 
-def together(garment: Garment) -> Iterator[Probe]:
+def both_ways(garment: Garment) -> Iterator[Probe]:
+    """What may be worked out in several ways, with the evidence for all of them."""
+    for _, ways in sorted(garment.reckoned.items()):
+        asked = {term.key for way in ways for term in way if term.key in garment.questions}
+        if len(ways) > 1:
+            for part in (3, 2):
+                values = {key: grid(garment.questions[key], TAPES["in"]) for key in sorted(asked)}
+                yield probe_of(garment, gated(garment, {key: each[len(each) // part] for key, each in values.items()}))
+
+
+def together(garment: Garment, garments: int) -> Iterator[Probe]:
     """Answers by the handful, on the two tapes in turn."""
     random = Random(SEED)
-    for number in range(JOINT):
+    for number in range(max(JOINT // garments, LEAST_JOINT)):
         tape = TAPE_NAMES[number % 2]
         questions: list[Question] = list(garment.questions.values())
         count = min(random.randint(*HANDFUL), len(questions))
@@ -83,7 +100,9 @@ def answers_in(garment: Garment, facts: tuple[SlotFact, ...]) -> dict[Key, Value
     for fact in facts:
         if isinstance(fact, Measure | Trait) and fact.key in garment.questions:
             question, value = garment.questions[fact.key], fact.mm if isinstance(fact, Measure) else fact.word
-            if isinstance(value, str) == (question.kind == "word") and (question.kind != "word" or value in question.words):
+            if isinstance(value, str) == (question.kind == "word") and (
+                question.kind != "word" or value in question.words
+            ):
                 found[fact.key] = value
     return found
 

@@ -5,7 +5,7 @@ from collections.abc import Iterator
 from advisor.check.fault import Book
 from advisor.check.material import Material
 from advisor.check.shape import patterns, words_of
-from advisor.check.trials import trials_of
+from advisor.check.trials import MOST_PLANS, trials_of
 from advisor.check.vocabulary import slots_of
 from advisor.core.model import Join, Key, place_of, slot_of
 from advisor.engine import NOT, SlotFact
@@ -24,6 +24,8 @@ def check(material: Material, book: Book) -> None:
         book.note(material.where(id), "no case or probe reaches it", CASE_HINT)
     for id in sorted(set(material.fixes) - trials.offered):
         book.note(material.where(id), "no case or probe is offered this fix", CASE_HINT)
+    if trials.plans >= MOST_PLANS:
+        book.note("rules", f"probing stopped after {trials.plans} plans", "what follows may be reached all the same")
     _unread(material, book)
 
 
@@ -49,7 +51,7 @@ def _kind(pattern: SlotFact) -> str:
 def _has(material: Material, garment: Garment, pattern: SlotFact) -> bool:
     roles, slots = words_of(pattern, "role"), words_of(pattern, "slot")
     if isinstance(pattern, Joined):
-        return any(_fits(garment, join, pattern) for join, _ in garment.joins)
+        return any(fits(garment, join, pattern) for join, _ in garment.joins)
     if isinstance(pattern, Measure | Trait):
         return any(
             (roles is None or place.role in roles)
@@ -59,7 +61,7 @@ def _has(material: Material, garment: Garment, pattern: SlotFact) -> bool:
     return True
 
 
-def _fits(garment: Garment, join: Join, pattern: Joined) -> bool:
+def fits(garment: Garment, join: Join, pattern: Joined) -> bool:
     seen = {
         "kind": join.kind,
         "relation": join.relation,
@@ -75,7 +77,11 @@ def _unread(material: Material, book: Book) -> None:
     """Slots somebody is asked for, or work writes, and nothing looks at."""
     rules = frozenset(pair for card in material.rules.values() for pair in slots_read(card))
     shape = material.grades.shape if material.grades else None
-    graded = {(each.role, each.slot) for each in (*shape.shift, *shape.cap)} if shape else set()
+    graded = (
+        {(each.role, each.slot) for each in shape.shift} | {(each.role, each.slot) for each in shape.cap}
+        if shape
+        else set()
+    )
     used: set[tuple[str, str]] = set()
     for garment in material.garments.values():
         for key in {*_keys_used(garment), *trials_of(material).reads}:

@@ -14,13 +14,19 @@ def check(material: Material, book: Book) -> None:
     for broken in trials.broken.values():
         if broken.what.startswith("two amounts"):
             first, *others = broken.where.split(", ")
-            book.error(material.where(first), f"{broken.what}: {' and '.join(others)} says otherwise", f"{broken.hint} ({broken.told})")
+            book.error(
+                material.where(first),
+                f"{broken.what}: {' and '.join(others)} says otherwise",
+                f"{broken.hint} ({broken.told})",
+            )
     _answers(material, book)
     _twice(material, book, trials)
     for rulers, problems in sorted(trials.shut.items()):
         where = material.where(rulers[0]) if rulers and rulers[0] in material.files else "rules"
         told = next(iter(problems.values()))
-        book.note(where, f"leaves no option for {', '.join(sorted(problems))}, not even leaving it", f"meant so? ({told})")
+        book.note(
+            where, f"leaves no option for {', '.join(sorted(problems))}, not even leaving it", f"meant so? ({told})"
+        )
 
 
 def _answers(material: Material, book: Book) -> None:
@@ -32,7 +38,8 @@ def _answers(material: Material, book: Book) -> None:
         for (one, first), (other, second) in combinations(group, 2):
             same_place = not first.role or not second.role or first.role == second.role
             if same_place and (not first.when or not second.when):
-                hint = f"keep one of them, or give both conditions that exclude each other; the other is {material.where(other)}"
+                hint = "keep one of them, or give both conditions that exclude each other"
+                hint += f"; the other is {material.where(other)}"
                 book.error(material.where(one), f"offers {fix} for '{problem}', and so does {other}", hint)
 
 
@@ -46,4 +53,8 @@ def _twice(material: Material, book: Book, trials: Trials) -> None:
             what = f"offers what {' and '.join(others)} offers too, at the same time"
             book.error(material.where(first), what, f"let their conditions exclude each other ({told})")
     for rule, told in sorted(trials.watching.revoked.items()):
-        book.error(material.where(rule), "fires and then takes it back", f"an unless() looks at what its own layer concludes ({told})")
+        book.error(
+            material.where(rule),
+            "fires and then takes it back",
+            f"an unless() looks at what its own layer concludes ({told})",
+        )

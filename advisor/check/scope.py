@@ -6,7 +6,7 @@ from dataclasses import dataclass
 
 from advisor.check.material import Material
 from advisor.check.trials import trials_of
-from advisor.figures import FORMULAS
+from advisor.figures import FORMULAS, TABLES
 from advisor.knowledge.cards import Answer, Find, Veto
 from advisor.rulebase.sources import MARKS
 
@@ -50,6 +50,7 @@ def counts_of(material: Material) -> Counts:
     keys = [card.source for _, card in material.cards()]
     keys += [formula.source for formula in FORMULAS.values()]
     keys += [entry.source for garment in material.garments.values() for entry in garment.by_word.values()]
+    keys += [row.source for table in TABLES.values() for rows in table.rows.values() for row in rows]
     named = [key for key in keys if key in material.sources]
     return Counts(
         findings=len(list(material.of(Find))),

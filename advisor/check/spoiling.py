@@ -44,11 +44,17 @@ class Spoiling:
                 new = self._open(base, spoiled) - fine
                 if not new:
                     self.missed.setdefault((fixes[0], step.op.id, way), probe.told)
-                told = f"{probe.told}; then '{step.op.id}' with {way}" if other else f"{probe.told}; without '{step.op.id}'"
+                told = (
+                    f"{probe.told}; then '{step.op.id}' with {way}"
+                    if other
+                    else f"{probe.told}; without '{step.op.id}'"
+                )
                 for finding, _ in sorted(new):
                     problem = finding.partition("@")[0]
                     if problem not in self.handled:
-                        self.left.setdefault(problem, replace(probe, told=told, world=replace(probe.world, model=spoiled)))
+                        self.left.setdefault(
+                            problem, replace(probe, told=told, world=replace(probe.world, model=spoiled))
+                        )
 
     def _open(self, base: RuleBase, model: Model) -> set[tuple[str, Mm]]:
         return {(problem.id, problem.mm) for problem in problems_of(self.engine.run(facts_of(model, base.read)))}

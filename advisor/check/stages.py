@@ -6,8 +6,8 @@ from collections.abc import Iterator
 
 from advisor.check.fault import Book
 from advisor.check.material import Material
-from advisor.check.reach import _fits
-from advisor.check.shape import patterns, words_of
+from advisor.check.reach import fits
+from advisor.check.shape import patterns
 from advisor.check.trials import Trials, trials_of
 from advisor.check.wording import sentence_faults
 from advisor.core.model import Change, Key, Put, place_of, slot_of
@@ -31,9 +31,13 @@ def check(material: Material, book: Book) -> None:
                 _written(material, book, garment, fix, op, trials)
         _worded(material, book, fix, op)
     for (fix, id), told in sorted(trials.blocked.items()):
-        book.error(_of(material, fix), f"'{id}' cannot be done in the plan", f"something it expects is not so there ({told})")
+        book.error(
+            _of(material, fix), f"'{id}' cannot be done in the plan", f"something it expects is not so there ({told})"
+        )
     for (problem, fix), told in sorted(trials.unclosed.items()):
-        book.error(_of(material, fix), f"does not close '{problem}', which it was chosen for", f"mend its numbers ({told})")
+        book.error(
+            _of(material, fix), f"does not close '{problem}', which it was chosen for", f"mend its numbers ({told})"
+        )
     for broken in trials.broken.values():
         if not broken.what.startswith("two amounts"):
             hint = f"{broken.hint} ({broken.told})" if broken.hint else broken.told
@@ -49,7 +53,7 @@ def reads(material: Material, garment: Garment, card: Card) -> Iterator[Key]:
     for condition in card.conditions():
         for pattern, _ in patterns(condition.element):
             for join, _ in garment.joins:
-                if isinstance(pattern, Joined) and _fits(garment, join, pattern):
+                if isinstance(pattern, Joined) and fits(garment, join, pattern):
                     yield from (join.a, join.b, *(key for key, _ in join.when))
 
 
@@ -65,8 +69,8 @@ def _later(material: Material, book: Book, trials: Trials) -> None:
                 told.add((key, fix))
                 book.error(
                     material.where(id),
-                    f"is decided at the stage '{card.stage}' and looks at {key}, which {fix} changes later: it is chosen for "
-                    f"'{problem}' at the stage '{stage}' ('{op}')",
+                    f"is decided at the stage '{card.stage}' and looks at {key}, which {fix} changes later: it is "
+                    f"chosen for '{problem}' at the stage '{stage}' ('{op}')",
                     "give the one a later stage or the other an earlier, or let this look at something else",
                     material.line(id, keyword="stage"),
                 )
@@ -88,9 +92,14 @@ def _written(material: Material, book: Book, garment: Garment, fix: str, op: Op,
     for put in op.expects:
         question = garment.questions.get(put.key)
         possible = set(question.words) if question else {garment.states.get(put.key, put.word)}
-        possible |= {e.word for other in trials.ops.values() for e in other.effects if isinstance(e, Put) and e.key == put.key}
+        possible |= {
+            e.word for other in trials.ops.values() for e in other.effects if isinstance(e, Put) and e.key == put.key
+        }
         if put.word not in possible and put.word in garment.allowed.get(put.key, ()):
-            wrong(f"expects {put.key} = '{put.word}', which no operation puts", "let an operation before it put that state")
+            wrong(
+                f"expects {put.key} = '{put.word}', which no operation puts",
+                "let an operation before it put that state",
+            )
 
 
 def _worded(material: Material, book: Book, fix: str, op: Op) -> None:

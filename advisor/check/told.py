@@ -64,8 +64,9 @@ def _counted(counts: Counts) -> list[str]:
         f"{counts.fixes} fixes, with {_number(counts.examples, 'example')} and {counts.near_misses} near misses",
         f"{_number(counts.garments, 'garment')}, {_number(counts.roles, 'role')}, {_number(counts.cases, 'case')}, "
         f"{_number(counts.formulas, 'formula')}",
-        f"{counts.sources} sources, {counts.named} of them named by a card or a formula; by quality: {quality or 'none'}",
-        f"cards and formulas without a source: {marked or 'none'}",
+        f"{counts.sources} sources, {counts.named} of them named by a card, a formula or a table; "
+        f"by quality: {quality or 'none'}",
+        f"cards, formulas and table rows without a source: {marked or 'none'}",
         f"{counts.worlds} worlds tried, {counts.plans} plans made, work spoiled in {counts.spoiled} ways",
     ]
     return [each for item in items for each in para(item, 2, "- ")]

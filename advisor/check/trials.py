@@ -6,6 +6,7 @@ The checks of reach, stages, rivals and spoiling read these notes; none of them 
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 from fractions import Fraction
+from itertools import chain
 
 from advisor.advise.adapter import facts_of
 from advisor.advise.advise import advise
@@ -31,7 +32,7 @@ from advisor.rulebase.garment import Garment
 
 ALIKE = 1  # worlds of one answer on which the same rules fire, planned this often
 TRIES = 1  # plans in which an option other than the first is chosen for a problem
-MOST_PLANS = 700
+MOST_PLANS = 450
 
 
 @dataclass(frozen=True)
@@ -87,11 +88,12 @@ class _Trying:
     def all(self) -> Trials:
         for probe in probes.of_cases(self.material):
             self._try(probe)
+        count = len(self.material.garments)
         for _, garment in sorted(self.material.garments.items()):
-            for probe in probes.alone(garment):
+            for probe in probes.alone(garment, count):
                 if self._new(probe):
                     self._try(probe)
-            for probe in probes.together(garment):
+            for probe in chain(probes.both_ways(garment), probes.together(garment, count)):
                 self._try(probe)
             self._by_example(garment)
         self._left_behind()
@@ -168,7 +170,8 @@ class _Trying:
         """The plan as it comes, then one for each option not taken so far."""
         plan = self._plan(probe, {}) if self._look(probe) else None
         for option in plan.advice.options if plan else ():
-            if option.open and self.trials.tried.get(_pair(plan, option), 0) < TRIES:
+            # Leaving a thing as it is has no work to go wrong.
+            if option.open and option.work.ops and self.trials.tried.get(_pair(plan, option), 0) < TRIES:
                 self._plan(probe, {option.finding: Choice(option.fix)})
 
     def _plan(self, probe: Probe, choices: dict[FindingId, Choice]) -> Plan | None:
@@ -196,7 +199,9 @@ class _Trying:
         chosen = "".join(f", {choice.fix} for {finding}" for finding, choice in choices.items())
         for finding, choice in choices.items():
             self.trials.tried.setdefault((finding.partition("@")[0], choice.fix), 1)
-        broken = Broken(said, where or next((c.fix for c in choices.values()), ""), ours.hint if ours else "", probe.told + chosen)
+        broken = Broken(
+            said, where or next((c.fix for c in choices.values()), ""), ours.hint if ours else "", probe.told + chosen
+        )
         self.trials.broken.setdefault((said, where), broken)
 
     def _undoable(self, probe: Probe, choices: Mapping[FindingId, Choice]) -> bool:

@@ -41,7 +41,7 @@ def slots_of(material: Material, role: str, kind: type[SlotFact]) -> dict[str, t
         found = {slot: (*entry.words, *entry.also) for slot, entry in shape.slots.items() if entry.kind == "word"}
         return found | {slot: tuple(state.words) for slot, state in shape.states.items()}
     lengths = [slot for slot, entry in shape.slots.items() if entry.kind != "word"]
-    return {slot: () for slot in (*lengths, *shape.measures)}
+    return dict.fromkeys((*lengths, *shape.measures), ())
 
 
 def word_fault(material: Material, kind: type[SlotFact], role: str, slot: str, word: str) -> tuple[str, str] | None:
@@ -55,8 +55,16 @@ def word_fault(material: Material, kind: type[SlotFact], role: str, slot: str, w
         other = {name for each in roles for name in slots_of(material, each, Measure if kind is Trait else Trait)}
         if slot in other:
             return f"'{slot}' is no {what}", f"write {'Measure' if kind is Trait else 'Trait'}(...) for it"
-        return f"the role '{role}' has no {what} '{slot}'" if role else f"no role has a {what} '{slot}'", nearest(slot, known)
-    words = {w for each in roles for name, ws in slots_of(material, each, kind).items() if name == slot or not slot for w in ws}
+        return f"the role '{role}' has no {what} '{slot}'" if role else f"no role has a {what} '{slot}'", nearest(
+            slot, known
+        )
+    words = {
+        w
+        for each in roles
+        for name, ws in slots_of(material, each, kind).items()
+        if name == slot or not slot
+        for w in ws
+    }
     if word and word not in words:
         return f"'{slot}' never is '{word}'", nearest(word, words)
     return None
@@ -69,14 +77,20 @@ def _pattern(material: Material, book: Book, id: str, condition: Condition, patt
     for each in fields(pattern):
         if each.slot in PLACED and each.words and each.slot in pattern:
             for text in sorted(each.words):
-                wrong(f"names {each.slot} '{text}'", "a rule speaks of roles and slots; bind the place with MATCH.place", text)
+                wrong(
+                    f"names {each.slot} '{text}'",
+                    "a rule speaks of roles and slots; bind the place with MATCH.place",
+                    text,
+                )
     if isinstance(pattern, Measure | Trait):
         for role in sorted(words_of(pattern, "role") or {""}):
             for slot in sorted(words_of(pattern, "slot") or {""}):
                 for word in sorted(words_of(pattern, "word") or {""}):
                     fault = word_fault(material, type(pattern), role, slot, word)
                     if fault:
-                        wrong(*fault, word if "never is" in fault[0] else slot if "'" + slot + "'" in fault[0] else role)
+                        wrong(
+                            *fault, word if "never is" in fault[0] else slot if "'" + slot + "'" in fault[0] else role
+                        )
     if isinstance(pattern, Joined):
         for side, slots in (("role", "slot"), ("other_role", "")):
             for role in sorted(words_of(pattern, side) or {""}):
@@ -86,7 +100,11 @@ def _pattern(material: Material, book: Book, id: str, condition: Condition, patt
                         wrong(*fault, slot if slot and f"'{slot}'" in fault[0] else role)
     if isinstance(pattern, Problem):
         for name in sorted(words_of(pattern, "name") or ()):
-            if name not in material.problems and "findings" not in material.unread and not _implied(material.rules[id], condition):
+            if (
+                name not in material.problems
+                and "findings" not in material.unread
+                and not _implied(material.rules[id], condition)
+            ):
                 wrong(f"no finding finds '{name}'", nearest(name, material.problems), name)
 
 
@@ -108,9 +126,11 @@ def _compared(material: Material, book: Book, id: str, card: Card, condition: Co
             known |= possible
     for text in sorted(texts_in(condition.test) - known):
         book.error(
-            material.where(id), f"condition '{condition.words}': nothing it looks at is ever '{text}'", nearest(text, known),
+            material.where(id),
+            f"condition '{condition.words}': nothing it looks at is ever '{text}'",
+            nearest(text, known),
             material.line(id, text),
-        )  # fmt: skip
+        )
 
 
 def _possible(material: Material, pattern: SlotFact, slot: str) -> set[str] | None:
@@ -144,11 +164,26 @@ def _names(material: Material, book: Book, id: str, card: Card) -> None:
         if card.amount:
             _asks(material, book, id, "amount", asked(card.amount), names)
         if "place" not in names:
-            book.error(material.where(id), "binds no place", "write place=MATCH.place in its first pattern", material.line(id, keyword="when"))
+            book.error(
+                material.where(id),
+                "binds no place",
+                "write place=MATCH.place in its first pattern",
+                material.line(id, keyword="when"),
+            )
         if "role" not in names and not any(words_of(p, "role") for c in card.when for p, _ in patterns(c.element)):
-            book.error(material.where(id), "says no role", "give a role in its first pattern, or bind one with MATCH.role", material.line(id, keyword="when"))
+            book.error(
+                material.where(id),
+                "says no role",
+                "give a role in its first pattern, or bind one with MATCH.role",
+                material.line(id, keyword="when"),
+            )
     elif isinstance(card, Answer) and card.role and card.role not in material.roles:
-        book.error(material.where(id), f"no role '{card.role}'", nearest(card.role, material.roles), material.line(id, card.role))
+        book.error(
+            material.where(id),
+            f"no role '{card.role}'",
+            nearest(card.role, material.roles),
+            material.line(id, card.role),
+        )
 
 
 def _asks(material: Material, book: Book, id: str, what: str, wanted: Iterable[str], names: Iterable[str]) -> None:
@@ -166,9 +201,7 @@ def _links(material: Material, book: Book, id: str, card: Card) -> None:
         _missing(material, book, id, "fixes", f"no fix '{card.fix}'", card.fix, material.fixes)
 
 
-def _missing(
-    material: Material, book: Book, id: str, kind: str, what: str, name: str, known: Iterable[str]
-) -> None:
+def _missing(material: Material, book: Book, id: str, kind: str, what: str, name: str, known: Iterable[str]) -> None:
     material.sound.discard(id)
     if kind not in material.unread:
         book.error(material.where(id), what, nearest(name, known), material.line(id, name))

@@ -31,12 +31,12 @@ class Watching(Engine):
     def run(self, facts: Iterable[SlotFact]) -> Run:
         """As any engine, from the facts of the call before: quick where little differs."""
         wanted = set(facts)
-        if self._session is None or len(self._given ^ wanted) > max(FAR, len(wanted)):
-            self._session, session = None, self.session(wanted)
+        # A session is of no more use after an exception, so it is put back only when it has come through.
+        session, self._session = self._session, None
+        if session is None or len(self._given ^ wanted) > max(FAR, len(wanted)):
+            session = self.session(wanted)
             run = session.result()
         else:
-            # A session is of no more use after an exception, so it is put back only when it has come through.
-            self._session, session = None, self._session
             run = session.change(_sorted(self._given - wanted), _sorted(wanted - self._given))
         self._session, self._given = session, wanted
         return self._noted(run)

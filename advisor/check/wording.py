@@ -3,19 +3,24 @@
 import ast
 import re
 from collections.abc import Iterator
+from pathlib import Path
 
+import advisor
 from advisor.check.fault import Book
 from advisor.check.material import Material
 from advisor.errors import nearest
+from advisor.figures import FORMULAS, TABLES
 from advisor.knowledge.cards import Answer, Card
 from advisor.knowledge.fix import Fix
 from advisor.rulebase.sources import MARKS
 from advisor.words import names_in
 
 LONGEST = {
-    "title": 60, "why": 420, "wrong_when": 320, "says": 260, "caution": 180, "condition": 110, "example": 110, "near miss": 110,
+    "title": 60, "why": 420, "wrong_when": 320, "says": 260, "caution": 180,
+    "condition": 110, "example": 110, "near miss": 110,
 }  # fmt: skip
 SENTENCES = {"why", "wrong_when", "says", "caution"}
+PROGRAM = Path(advisor.__file__).parent
 CARD_MARKS = sorted(set(MARKS) - {"case"})
 # British spellings a sewing text is likely to hold, with the American ones; common knowledge, no source.
 AMERICAN = {
@@ -40,10 +45,12 @@ def check(material: Material, book: Book) -> None:
             for what, hint in text_faults(field, text):
                 book.error(material.where(id), f"{field} {what}", hint, material.line(id, text, keyword))
         _source(material, book, id, card.source)
-        _places(material, book, id)
+        _places(material, book, material.where(id), material.tree(id))
         if isinstance(card, Fix):
             _fix(material, book, id, card)
     _vocabulary(material, book)
+    _figures(material, book)
+    _operations(material, book)
     _unused(material, book)
 
 
@@ -105,19 +112,19 @@ def _source(material: Material, book: Book, id: str, key: str) -> None:
         book.error(material.where(id), f"no source '{key}'", hint, material.line(id, key, "source"))
 
 
-def _places(material: Material, book: Book, id: str) -> None:
+def _places(material: Material, book: Book, where: str, tree: ast.Module) -> None:
     """A garment or one of its places by name anywhere but in an example."""
     names = {name for garment in material.garments.values() for name in garment.places}
-    for node in _outside_examples(material.tree(id)):
+    for node in _outside_examples(tree):
         if not isinstance(node, ast.Constant) or not isinstance(node.value, str):
             continue
         place, dot, slot = node.value.partition(".")
         if dot and place in names and re.fullmatch(r"\w*", slot):
-            hint = "a rule speaks of roles: view.one(\"role\"), MATCH.place or trouble.place"
-            book.error(material.where(id), f"names the place '{place}'", hint, node.lineno)
+            hint = 'a rule speaks of roles: view.one("role"), MATCH.place or trouble.place'
+            book.error(where, f"names the place '{place}'", hint, node.lineno)
         for garment in material.garments:
             if re.search(rf"\b{garment}\b", node.value) and "_" in garment:
-                book.error(material.where(id), f"names the garment '{garment}'", "a rule speaks of roles", node.lineno)
+                book.error(where, f"names the garment '{garment}'", "a rule speaks of roles", node.lineno)
 
 
 def _outside_examples(tree: ast.AST) -> Iterator[ast.AST]:
@@ -135,7 +142,12 @@ def _fix(material: Material, book: Book, id: str, fix: Fix) -> None:
             hint = "a whole number from 1 to 5, as in rules/grades.toml"
             book.error(material.where(id), f"{axis} is {grade!r}", hint, material.line(id, keyword=axis))
     if len(fix.cautions) > 3:
-        book.error(material.where(id), f"has {len(fix.cautions)} cautions", "keep the three that matter most", material.line(id, keyword="cautions"))
+        book.error(
+            material.where(id),
+            f"has {len(fix.cautions)} cautions",
+            "keep the three that matter most",
+            material.line(id, keyword="cautions"),
+        )
 
 
 def _vocabulary(material: Material, book: Book) -> None:
@@ -145,7 +157,9 @@ def _vocabulary(material: Material, book: Book) -> None:
             for text in (entry.name, entry.ask, entry.help, entry.alone, *entry.words.values()):
                 for what, hint in sentence_faults(text.replace("{place}", "")):
                     book.error(where, f"slots.{slot} {what}", hint)
-        for slot, meaning in sorted((s, e.meaning) for s, e in (*role.states.items(), *role.measures.items())):
+        meanings = [(slot, state.meaning) for slot, state in role.states.items()]
+        meanings += [(slot, measure.meaning) for slot, measure in role.measures.items()]
+        for slot, meaning in sorted(meanings):
             for what, hint in sentence_faults(meaning):
                 book.error(where, f"{slot} {what}", hint)
     for id, garment in sorted(material.garments.items()):
@@ -155,9 +169,31 @@ def _vocabulary(material: Material, book: Book) -> None:
                 book.error(where, f"'{text}' {what}", hint)
 
 
+def _figures(material: Material, book: Book) -> None:
+    """Formulas and tables tell their words and sources too."""
+    if not material.shipped:
+        return
+    sources = {*material.sources, *CARD_MARKS}
+    for id, formula in sorted(FORMULAS.items()):
+        for what, hint in sentence_faults(formula.words, braces=True):
+            book.error("advisor/figures", f"the words of the formula {id} {what}", hint)
+        if formula.source not in sources:
+            book.error("advisor/figures", f"{id}: no source '{formula.source}'", nearest(formula.source, sources))
+    for name, table in sorted(TABLES.items()):
+        for key in sorted({row.source for rows in table.rows.values() for row in rows} - sources):
+            book.error("advisor/figures", f"table {name}: no source '{key}'", nearest(key, sources))
+
+
+def _operations(material: Material, book: Book) -> None:
+    """Operations speak of roles, as rules do."""
+    for path in sorted((PROGRAM / "operations").glob("*.py")) if material.shipped else ():
+        _places(material, book, f"advisor/operations/{path.name}", ast.parse(path.read_text(encoding="utf-8")))
+
+
 def _unused(material: Material, book: Book) -> None:
-    program = material.folder.parent / "advisor"
-    files = [*material.folder.rglob("*.py"), *(material.folder / "garments").glob("*.toml"), *program.rglob("*.py")]
+    if not material.sources:
+        return
+    files = [*material.folder.rglob("*.py"), *(material.folder / "garments").glob("*.toml"), *PROGRAM.rglob("*.py")]
     written = {key for path in files for key in re.findall(r'"([^"\s]+)"', path.read_text(encoding="utf-8"))}
     unused = sorted(set(material.sources) - written)
     if unused:

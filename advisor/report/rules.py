@@ -51,7 +51,14 @@ def list_lines(base: RuleBase, topic: str) -> list[str]:
 def list_data(base: RuleBase, topic: str) -> dict[str, Any]:
     """The same for programs."""
     entries = [
-        {"id": id, "topic": name, "kind": kind, "title": card_of(base, id).title, "source": card_of(base, id).source, "file": file_of(base, id)}
+        {
+            "id": id,
+            "topic": name,
+            "kind": kind,
+            "title": card_of(base, id).title,
+            "source": card_of(base, id).source,
+            "file": file_of(base, id),
+        }
         for name, kinds in _topics(base, topic).items()
         for kind, ids in kinds.items()
         for id in ids
