@@ -25,10 +25,8 @@ def check(material: Material, book: Book) -> None:
     """Findings against later work, then the operations themselves."""
     trials = trials_of(material)
     _later(material, book, trials)
-    for (fix, _), op in sorted(trials.ops.items(), key=lambda item: item[0]):
-        for garment in material.garments.values():
-            if all(place_of(effect.key) in garment.places for effect in (*op.effects, *op.expects)):
-                _written(material, book, garment, fix, op, trials)
+    for (garment, fix, _), op in sorted(trials.ops.items(), key=lambda item: item[0]):
+        _written(material, book, material.garments[garment], fix, op, trials)
         _worded(material, book, fix, op)
     for (fix, id), told in sorted(trials.blocked.items()):
         book.error(
@@ -92,9 +90,7 @@ def _written(material: Material, book: Book, garment: Garment, fix: str, op: Op,
     for put in op.expects:
         question = garment.questions.get(put.key)
         possible = set(question.words) if question else {garment.states.get(put.key, put.word)}
-        possible |= {
-            e.word for other in trials.ops.values() for e in other.effects if isinstance(e, Put) and e.key == put.key
-        }
+        possible |= {word for key, word in trials.puts if key == put.key}
         if put.word not in possible and put.word in garment.allowed.get(put.key, ()):
             wrong(
                 f"expects {put.key} = '{put.word}', which no operation puts",

@@ -61,7 +61,8 @@ class Trials:
     offered: set[FixId] = field(default_factory=set)
     tried: dict[tuple[str, FixId], int] = field(default_factory=dict)
     reads: set[Key] = field(default_factory=set)
-    ops: dict[tuple[FixId, str], Op] = field(default_factory=dict)
+    ops: dict[tuple[str, FixId, str], Op] = field(default_factory=dict)
+    puts: set[tuple[Key, str]] = field(default_factory=set)
     writes: dict[tuple[str, Key, Stage], tuple[FixId, str, str]] = field(default_factory=dict)
     blocked: dict[tuple[FixId, str], str] = field(default_factory=dict)
     unclosed: dict[tuple[str, FixId], str] = field(default_factory=dict)
@@ -217,7 +218,8 @@ class _Trying:
         assert finding is not None
         self.trials.offered.add(option.fix)
         for op in option.work.ops:
-            self.trials.ops.setdefault((option.fix, op.id), op)
+            self.trials.ops.setdefault((probe.world.garment.id, option.fix, op.id), op)
+            self.trials.puts |= {(e.key, e.word) for e in op.effects if isinstance(e, Put)}
         for written, op_id in _net(option.work.ops).items():
             key = (probe.world.garment.id, written, finding.stage)
             self.trials.writes.setdefault(key, (option.fix, op_id, finding.problem))

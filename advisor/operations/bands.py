@@ -22,8 +22,15 @@ from advisor.operations.seams import open_seam, press, sew_seam
 
 BAND_ALLOWANCE = inches("3/8")
 """Each side of the seam where a waistband is cut and joined again: source EHOWJ."""
+SEWN_ON = ("separate", "faced")
+"""Kinds of band that are pieces of their own, opened and sewn on again."""
 UNDERLAP = inches("1 1/4")
 """How far a band laps at its closing, 1 to 1 1/4 in: common practice, no source."""
+
+
+def has_band(view: View) -> bool:
+    """Whether a band or a facing of its own is sewn to the edge at the waist."""
+    return view.has("waistband") and view.word(f"{view.one('waistband')}.kind") in SEWN_ON
 
 
 def open_band(view: View, band: str) -> Op:
@@ -35,11 +42,13 @@ def sew_band(view: View, band: str) -> Op:
     """Sew the band on again, over the waist seam where that was open too."""
     words = f"{view.words(band)} on again, both ends meeting at the closing"
     sewn = sew_seam(f"{band}.seam", words, Spread(20, 35, 55), "join", f"{band}.press")
-    if not view.has("waist_seam"):
-        return sewn
-    seam = view.one("waist_seam")
-    # The waist seam lies under the band: pressed before the band crosses it, or it never lies flat.
-    return replace(sewn, needs=(f"sew {seam}.seam", f"press {seam}.press"))
+    # What lies under the band comes first: the waist seam pressed, or it never lies flat; a zipper, whose tapes
+    # run up under it.
+    seams = tuple(view.one(role) for role in ("waist_seam",) if view.has(role))
+    lying = tuple(f"{verb} {seam}.{slot}" for seam in seams for verb, slot in (("sew", "seam"), ("press", "press")))
+    if view.has("front_opening") and not view.has("upper_part"):
+        lying += (f"sew {view.one('front_opening')}.kind",)
+    return replace(sewn, needs=lying)
 
 
 def press_band(view: View, band: str) -> Op:
@@ -69,7 +78,7 @@ def seam_band(view: View, band: str, excess: Figure) -> Op:
             f"and press the seam open.{curved}"
         ),
         expects=(Put(f"{band}.seam", "open"), Put(f"{band}.piece", "none")),
-        effects=(Change(f"{band}.edge", times(excess, -1, "seamed_out")), Put(f"{band}.press", "due")),
+        effects=(Change(f"{band}.edge", times(excess, -1, "seamed_out")),),
         reversible=False,
         check_before="the band pinned to the garment's edge ends where the closing wants it",
         figures={"excess": excess, "half": half, "keep": keep},
@@ -189,7 +198,7 @@ def _made(view: View, band: str, id: str, minutes: Spread, by: Figure, figures: 
         minutes=minutes,
         says=says,
         expects=(Put(f"{band}.seam", "open"), Put(f"{band}.piece", "cut")),
-        effects=(Change(f"{band}.edge", by), Put(f"{band}.piece", "set"), Put(f"{band}.press", "due")),
+        effects=(Change(f"{band}.edge", by), Put(f"{band}.piece", "set")),
         figures=figures,
         materials=(Need("thread to match"),),
     )

@@ -44,11 +44,13 @@ def plan_darts(view: View, lower: str, total: Figure) -> BackDarts | None:
     if mm_of(room) <= 0:
         return None
     length = room if mm_of(room) <= darts.LONGEST else taken("length", darts.LONGEST, room.id, "TIE3-32")
-    limit = down_to_mark(figure(darts.most_each, "bears", length=length, cloth=cloth_of(view)), view.tape, "most_each")
+    bears = figure(darts.most_each, "bears", length=length, cloth=cloth_of(view))
+    limit = down_to_mark(bears, view.tape, "most_each")
     if mm_of(limit) <= 0:
         return None
-    count = min(darts.needed_in_pairs(mm_of(total), mm_of(limit)), MOST_DARTS)
-    borne = total if mm_of(total) <= count * mm_of(limit) else times(limit, count, "borne")
+    # The ruling counts with what a dart bears, not with the mark below it: so must this.
+    count = min(darts.needed_in_pairs(mm_of(total), mm_of(bears)), MOST_DARTS)
+    borne = total if mm_of(total) <= count * mm_of(bears) else times(limit, count, "borne")
     return BackDarts(parts(borne, count, view.tape, "intake"), length, limit)
 
 

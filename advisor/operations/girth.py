@@ -15,24 +15,30 @@ from advisor.figures.formula import figure
 from advisor.figures.letout import inset_cut
 from advisor.figures.trunk import DOMESTIC_ALLOWANCE
 from advisor.knowledge.view import View, plain
+from advisor.operations.bands import has_band, open_band, press_band, sew_band
 from advisor.operations.marks import parts
 from advisor.operations.seams import open_seam, press
 from advisor.operations.waist import open_waist, press_waist, sew_waist
 
-SEAM, POCKETS = "waist_seam", "back_pockets"
+SEAM, BAND, POCKETS = "waist_seam", "waistband", "back_pockets"
 SIDES = ("left", "right")
 
 
 def with_waist_open(view: View, ops: tuple[Op, ...]) -> tuple[Op, ...]:
-    """`ops` between opening the waist seam and sewing it again, where the garment has one."""
-    if not view.has(SEAM):
-        return ops
-    return (open_waist(view), *ops, sew_waist(view), press_waist(view))
+    """`ops` between opening the waist and sewing it again: the seam to a part above, else the one to a band."""
+    if view.has(SEAM):
+        return (open_waist(view), *ops, sew_waist(view), press_waist(view))
+    if has_band(view):
+        band = view.one(BAND)
+        return (open_band(view, band), *ops, sew_band(view, band), press_band(view, band))
+    return ops
 
 
 def waist_open(view: View) -> tuple[Put, ...]:
-    """What work on the edge of the lower part expects: the waist seam open, where there is one."""
-    return (Put(f"{view.one(SEAM)}.seam", "open"),) if view.has(SEAM) else ()
+    """What work on the edge of the lower part expects: the seam above it open, where there is one."""
+    if view.has(SEAM):
+        return (Put(f"{view.one(SEAM)}.seam", "open"),)
+    return (Put(f"{view.one(BAND)}.seam", "open"),) if has_band(view) else ()
 
 
 def open_center_back(view: View, lower: str) -> Op:
@@ -299,7 +305,7 @@ def set_strips(view: View, lower: str, gains: tuple[Figure, ...]) -> tuple[Op, .
 
 
 def _after_opening(view: View, op: Op) -> Op:
-    return replace(op, needs=(f"open {view.one(SEAM)}.seam",)) if view.has(SEAM) else op
+    return replace(op, needs=tuple(f"open {put.key}" for put in waist_open(view)))
 
 
 def _by_side(figures: tuple[Figure, ...]) -> tuple[tuple[str, Figure], ...]:

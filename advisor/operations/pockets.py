@@ -9,6 +9,7 @@ from advisor.core.work import Need, Op, Spread
 from advisor.figures.formula import figure
 from advisor.figures.seams import each_side
 from advisor.knowledge.view import View
+from advisor.operations.marks import up_to_mark
 
 
 def take_pockets_off(view: View, pockets: str) -> Op:
@@ -32,7 +33,8 @@ def take_pockets_off(view: View, pockets: str) -> Op:
 
 def set_pockets_apart(view: View, pockets: str, apart: Figure) -> Op:
     """Sew both pockets further out, half of `apart` each."""
-    half = figure(each_side, "each", total=apart)
+    half = up_to_mark(figure(each_side, "half", total=apart), view.tape, "each")
+    apart = times(half, 2, "apart")
     gap = view.measure(f"{pockets}.gap")
     return Op(
         id=f"set {pockets}.seam",
@@ -49,7 +51,7 @@ def set_pockets_apart(view: View, pockets: str, apart: Figure) -> Op:
         expects=(Put(f"{pockets}.seam", "open"),),
         effects=(
             Change(f"{pockets}.gap", apart),
-            Change(f"{pockets}.to_seam", times(half, 2, "both pockets to the seam")),
+            Change(f"{pockets}.to_seam", apart),
             Put(f"{pockets}.seam", "sewn"),
         ),
         try_on=True,

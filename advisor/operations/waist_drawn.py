@@ -12,9 +12,10 @@ from advisor.figures import elastic, seams
 from advisor.figures.exact import inches
 from advisor.figures.formula import figure
 from advisor.knowledge.view import View
-from advisor.operations.girth import SEAM, SIDES, waist_open
+from advisor.operations.bands import has_band
+from advisor.operations.girth import BAND, SEAM, SIDES, waist_open
 
-BAND, UPPER = "waistband", "upper_part"
+UPPER = "upper_part"
 
 
 def edges_at_waist(view: View, lower: str) -> tuple[Key, ...]:
@@ -22,7 +23,7 @@ def edges_at_waist(view: View, lower: str) -> tuple[Key, ...]:
     keys = [f"{lower}.edge"]
     if view.has(SEAM) and view.has(UPPER):
         keys.append(f"{view.one(UPPER)}.edge")
-    if view.has(BAND) and view.word(f"{view.one(BAND)}.kind") == "separate":
+    if has_band(view):
         keys.append(f"{view.one(BAND)}.edge")
     return tuple(keys)
 
@@ -187,4 +188,6 @@ def _seams(lower: str, word: str) -> tuple[Put, ...]:
 
 
 def _after_waist(view: View) -> tuple[str, ...]:
-    return (f"press {view.one(SEAM)}.press",) if view.has(SEAM) else ()
+    if view.has(SEAM):
+        return (f"press {view.one(SEAM)}.press",)
+    return (f"press {view.one(BAND)}.press",) if has_band(view) else ()

@@ -1,6 +1,6 @@
 """Garments and roles as their files declare them, put together into one frozen `Garment`."""
 
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from fractions import Fraction
 from pathlib import Path
@@ -9,6 +9,7 @@ from typing import Literal
 from advisor.core.model import Crossing, Join, Key, Mm, Place, Relation
 from advisor.core.question import Question
 from advisor.errors import AdvisorError, KnowledgeError, nearest
+from advisor.knowledge.facts import JOIN_KINDS
 from advisor.lengths import read_length
 from advisor.rulebase.toml import Shape, read_shape
 
@@ -50,21 +51,9 @@ class MeasureShape(Shape):
     meaning: str
 
 
-class RoleShape(Shape):
-    """A file of rules/roles/."""
-
-    title: str
-    slots: dict[str, SlotShape] = {}
-    states: dict[str, StateShape] = {}
-    measures: dict[str, MeasureShape] = {}
-
-
-class PlaceShape(Shape):
-    role: str
-    words: str
-
-
 class JoinShape(Shape):
+    """A join; in a role's file it names slots, in a garment's places and slots."""
+
     kind: str
     a: str
     b: str
@@ -72,6 +61,22 @@ class JoinShape(Shape):
     ratio: str = "1"
     slack: str = ""
     when: dict[str, list[str]] = {}
+
+
+class RoleShape(Shape):
+    """A file of rules/roles/. Its joins and reckoned measures hold in every place of the role."""
+
+    title: str
+    slots: dict[str, SlotShape] = {}
+    states: dict[str, StateShape] = {}
+    measures: dict[str, MeasureShape] = {}
+    reckoned: dict[str, list[str]] = {}
+    joins: list[JoinShape] = []
+
+
+class PlaceShape(Shape):
+    role: str
+    words: str
 
 
 class CrossingShape(Shape):
@@ -182,11 +187,12 @@ class _Builder:
             allowed=self.allowed,
             names=self.names,
             reckoned={
-                self._length(key): tuple(self._terms(way) for way in ways) for key, ways in shape.reckoned.items()
+                self._length(key): tuple(self._terms(way) for way in ways)
+                for key, ways in {**self._own_reckoned(), **shape.reckoned}.items()
             },
             compared={self._length(key): self._length(other) for key, other in shape.compared.items()},
             by_word={self._length(key): self._by_word(entry) for key, entry in shape.by_word.items()},
-            joins=tuple(self._join(join) for join in shape.joins),
+            joins=tuple(self._joins()),
             crossings=tuple(
                 Crossing(self._in_places(c.seam), self._length(c.length), c.times) for c in shape.crossings
             ),
@@ -229,17 +235,54 @@ class _Builder:
     def _neutrals(self) -> None:
         for key, value in self.shape.neutral.items():
             if key in self.states:
-                self.states[self._known(key)] = value
+                self.states[key] = self._word(key, value, f"{self.id}: neutral")
             else:
                 self.measures[self._length(key)] = _start(value, key.partition(".")[0])
+        for start in self.measures.values():
+            if isinstance(start, str):
+                self._length(start)
+
+    def _own_reckoned(self) -> dict[Key, list[str]]:
+        """What the roles reckon inside themselves, at each of their places."""
+        return {
+            f"{name}.{slot}": [self._at(name, way) for way in ways]
+            for name, place in self.shape.places.items()
+            for slot, ways in self.roles[place.role].reckoned.items()
+        }
+
+    def _at(self, place: str, way: str) -> str:
+        """A role's own sum with its slots turned into keys of `place`."""
+        terms = way.split(" ")
+        return " ".join(f"{place}.{term}" if f"{place}.{term}" in self.measures else term for term in terms)
+
+    def _joins(self) -> Iterator[tuple[Join, Mm | None]]:
+        """The joins of the roles and those of the garment; one the garment repeats is the garment's."""
+        found: dict[object, tuple[Join, Mm | None]] = {}
+        for name, place in self.shape.places.items():
+            for join in self.roles[place.role].joins:
+                when = {f"{name}.{slot}": words for slot, words in join.when.items()}
+                at = join.model_copy(update={"a": f"{name}.{join.a}", "b": f"{name}.{join.b}", "when": when})
+                made = self._join(at)
+                found[made[0].id, made[0].when] = made
+        for join in self.shape.joins:
+            made = self._join(join)
+            found[made[0].id, made[0].when] = made
+        yield from found.values()
 
     def _join(self, join: JoinShape) -> tuple[Join, Mm | None]:
-        when = tuple((self._known(key), tuple(words)) for key, words in sorted(join.when.items()))
-        slack = read_length(join.slack, unit="in") if join.slack else None
-        made = Join(
-            join.kind, self._length(join.a), self._length(join.b), join.relation, Fraction(join.ratio), when=when
+        where = f"{self.id}: join of {join.a} and {join.b}"
+        if join.kind not in JOIN_KINDS:
+            raise KnowledgeError(f"no kind of join '{join.kind}'", where=where, hint=nearest(join.kind, JOIN_KINDS))
+        when = tuple(
+            (self._known(key), tuple(self._word(key, word, where) for word in words))
+            for key, words in sorted(join.when.items())
         )
-        return made, slack
+        slack = read_length(join.slack, unit="in") if join.slack else None
+        try:
+            ratio = Fraction(join.ratio)
+        except (ValueError, ZeroDivisionError) as fault:
+            raise KnowledgeError(f"ratio '{join.ratio}' is no number", where=where, hint='"2" or "1.5708"') from fault
+        return Join(join.kind, self._length(join.a), self._length(join.b), join.relation, ratio, when=when), slack
 
     def _by_word(self, entry: ByWordShape) -> ByWord:
         state = self._known(entry.state)
@@ -253,6 +296,12 @@ class _Builder:
         for part in way.replace(" - ", " + - ").split(" + "):
             sign, text = (-1, part[2:]) if part.startswith("- ") else (1, part)
             is_key = text.partition(".")[0] in self.shape.places
+            if not is_key and text[:1].isalpha():
+                raise KnowledgeError(
+                    f"'{text}' is neither a measure nor a length",
+                    where=f"{self.id}: reckoned '{way}'",
+                    hint=nearest(text, self.measures),
+                )
             terms.append(Term(sign, key=self._length(text)) if is_key else Term(sign, mm=read_length(text, unit="in")))
         return tuple(terms)
 
@@ -265,6 +314,11 @@ class _Builder:
         if key not in self.measures:
             raise KnowledgeError(f"no measure '{key}'", where=self.id, hint=nearest(key, self.measures))
         return key
+
+    def _word(self, key: Key, word: str, where: str) -> str:
+        if word not in self.allowed[self._known(key)]:
+            raise KnowledgeError(f"{key} is never '{word}'", where=where, hint=nearest(word, self.allowed[key]))
+        return word
 
     def _known(self, key: Key) -> Key:
         if key not in self.states:

@@ -6,7 +6,8 @@ rule = Answer(
     title="Leave a wide waist",
     problem="too_wide",
     fix="general.fixes.leave",
-    why="A one-piece hangs from the shoulders, so a loose waist does not fall; a belt may do.",
+    why="What hangs from the shoulders does not fall for a loose waist; trousers and skirts need a belt or braces to "
+    "stay up.",
     source="common-practice",
     when=(),
     fires=(fires("1/2 in too wide", problem("too_wide", "trousers", "lower_part", "girth", "1/2 in")),),

@@ -44,8 +44,8 @@ rule = Veto(
         given("and the kind of cloth", Trait(role="cloth", slot="kind", place=MATCH.cloth, word=MATCH.kind)),
         such_that("four darts would take less than the amount", too_much),
     ),
-    reckons={"each": each, "four": lambda room, kind: MOST_DARTS * each(room, kind)},
-    says="A dart {room} long bears {each} in this cloth, and four of them {four}; {amount} has to go.",
+    reckons={"four": lambda room, kind: MOST_DARTS * each(room, kind)},
+    says="Four darts {room} long bear {four} in this cloth, all together; {amount} has to go.",
     fires=(
         fires(
             "3 in out, darts 3 in long in cotton",
