@@ -1,8 +1,10 @@
 """The plan: the chosen options as one order of operations, worked through and checked by the finding rules."""
 
 from collections.abc import Iterable, Mapping
+from dataclasses import replace
 
 from advisor.advise.adapter import facts_of
+from advisor.advise.advise import advise
 from advisor.advise.follow import follow
 from advisor.advise.order import ordered
 from advisor.advise.world import World
@@ -16,19 +18,20 @@ from advisor.rulebase.base import RuleBase
 
 
 def make_plan(base: RuleBase, world: World, choices: Mapping[FindingId, Choice], limits: Limits = Limits()) -> Plan:
-    """The plan for `choices`, the first option standing in where nobody chose. KnowledgeError for a cycle."""
+    """The plan for `choices`, the first option standing in where nobody chose. KnowledgeError for a cycle.
+
+    What remains is read off the garment as the steps in this order leave it. Fixes that cannot be done together
+    show as blocked operations, and what they were for remains.
+    """
     followed = follow(base, world, choices, limits)
     advice = followed.advice
     chosen = advice.chosen()
     ops, serves = merged(chosen)
     steps = tuple(Step(op, tuple(serves[op.id])) for op in ordered(ops, world.model.states))
     final, blocked = work_through((step.op for step in steps), world.model)
-    left = open_problems(base, final)
-    remains = tuple(finding for finding in advice.remains if finding.id in left)
-    if {finding.id for finding in remains} != left:
-        # The order of work must come to the same garment as the choices did, stage by stage.
-        odd = ", ".join(sorted(left ^ {f.id for f in advice.remains}))
-        raise KnowledgeError(f"the order of work leaves another garment than the choices: {odd}", where="plan")
+    remains = advice.remains
+    if open_problems(base, final) != {finding.id for finding in remains}:
+        remains = advise(base, replace(world, model=final), {}, limits).findings
     return Plan(
         advice=advice,
         steps=steps,

@@ -26,8 +26,21 @@ def plan_lines(base: RuleBase, case: Case, plan: Plan) -> list[str]:
             lines += heading("Have at hand")
             lines += bullets(need.what + (f": {need.amount}" if need.amount else "") for need in plan.materials)
         lines += step_lines(teller, plan)
+    lines += blocked_lines(plan)
     lines += left_lines(plan)
     return lines
+
+
+def blocked_lines(plan: Plan) -> list[str]:
+    """Fixes that get in each other's way: their steps cannot be done, and another must be chosen for one of them."""
+    hindered = [step for step in plan.steps if step.op.id in plan.blocked]
+    if not hindered:
+        return []
+    titles = {option.id: option.title for option in plan.advice.chosen()}
+    fixes = dict.fromkeys(titles[id] for step in hindered for id in step.serves)
+    lines = heading("These do not go together")
+    lines += para("Other work is in the way of these; choose something else for one or the other:")
+    return lines + bullets(fixes)
 
 
 def decided_lines(plan: Plan) -> list[str]:
