@@ -186,7 +186,8 @@ def row_places(view: View, place: str, run: Figure, to_the_end: bool) -> tuple[F
     middle = last if turn == mm_of(last) else waist
     # Twice the least gap: a span parted into several gaps then never falls under it.
     wide = max(BODICE_GAP, 2 * least)
-    narrow = max(FLY_GAP, 2 * least)
+    # Below the waist a fly is buttoned close; a front that runs on without one goes on as above.
+    narrow = max(FLY_GAP, 2 * least) if view.word(f"{place}.fly") == "yes" else wide
     above = plain("bodice_gap", wide, "IASRI-BTN" if wide == BODICE_GAP else "common-practice")
     below = plain("fly_gap", narrow, "common-practice")
     found = figures(places, "place", first=first, last=middle, stress=(*stress, middle), most_gap=above)

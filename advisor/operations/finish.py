@@ -5,7 +5,7 @@ from advisor.core.stages import Stage
 from advisor.core.work import Need, Op, Setup, Spread
 from advisor.knowledge.view import View
 
-SEAMS = ("seam", "center_back", "sides", "inseams", "beside")
+SEAMS = ("seam", "center_back", "sides", "inseams", "outseams", "beside")
 """The slots that hold whether a seam is sewn."""
 UNSEWN = ("open", "basted")
 STAGE: Stage = "finish"

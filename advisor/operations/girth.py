@@ -20,7 +20,7 @@ from advisor.operations.marks import parts
 from advisor.operations.seams import open_seam, press
 from advisor.operations.waist import open_waist, press_waist, sew_waist
 
-SEAM, BAND, POCKETS = "waist_seam", "waistband", "back_pockets"
+SEAM, BAND, POCKETS, LEGS = "waist_seam", "waistband", "back_pockets", "leg_end"
 SIDES = ("left", "right")
 
 
@@ -86,7 +86,8 @@ def baste_center_back(view: View, lower: str, total: Figure, run_out: Figure | N
     figures = {"total": total, "layer_1": halves[0], "layer_2": halves[1]}
     on_each = "{layer_1}" if halves[0].value == halves[1].value else "{layer_1} on one layer and {layer_2} on the other"
     if run_out is None:
-        ends = "keep that far from the old seam down past the full seat and run into its curve before the crotch"
+        below = "run into its curve before the crotch" if view.has(LEGS) else "run into it again below"
+        ends = f"keep that far from the old seam down past the full seat and {below}"
     else:
         figures["run_out"] = run_out
         ends = "run out to nothing {run_out} down, in a line without a bend"

@@ -5,11 +5,11 @@ The law: a band adds what it shows, less what its seams take of the end. Both en
 
 from collections.abc import Mapping
 
-from advisor.core.figure import Figure
+from advisor.core.figure import Figure, times
 from advisor.core.model import Change, Put
 from advisor.core.work import Need, Op, Spread
 from advisor.knowledge.view import View
-from advisor.operations.hems import CHECK
+from advisor.operations.hems import CHECK, leveled, strips
 
 
 def take_cuff_off(view: View, place: str) -> Op:
@@ -42,8 +42,8 @@ def set_cuff(view: View, place: str) -> Op:
         minutes=Spread(25, 40, 60),
         says=(
             f"{view.words(place).capitalize()} is wider or narrower here than where the cuff sat: pleat, gather or "
-            "ease the end to the cuff at the marks, the slit as long as before. Baste both cuffs on, try on with "
-            "the arm bent, then sew and topstitch."
+            "ease the end to the cuff at the marks, the slit where it was. Baste both cuffs on, try on with the "
+            "arm bent, then sew and topstitch."
         ),
         expects=(Put(f"{place}.hem", "raw"),),
         effects=(Put(f"{place}.hem", "sewn"),),
@@ -67,7 +67,7 @@ def cut_band(view: View, place: str, figures: Mapping[str, Figure], says: str, s
         reversible=False,
         check_before="the cloth has been washed like the garment and its color stands beside it",
         figures=figures,
-        materials=(Need("cloth for the bands", f"2 strips {size}"),),
+        materials=(Need("cloth for the bands", strips(view, place, size)),),
     )
 
 
@@ -103,7 +103,7 @@ def set_band(view: View, place: str, by: Figure, from_state: str, says: str, fig
         minutes=Spread(25, 40, 60),
         says=says,
         expects=(Put(f"{place}.hem", from_state), Put(f"{place}.strip", "cut")),
-        effects=(Change(f"{place}.length", by), Put(f"{place}.hem", "pieced")),
+        effects=(Change(f"{place}.length", by), Put(f"{place}.hem", "pieced"), *leveled(view, place)),
         figures=figures,
         try_on=True,
         materials=(Need("thread to match"),),
@@ -123,4 +123,47 @@ def finish_band(view: View, place: str, says: str) -> Op:
         expects=(Put(f"{place}.hem", "pieced"),),
         effects=(Put(f"{place}.hem", "sewn"),),
         materials=(Need("thread to match"),),
+    )
+
+
+def cut_edge_off(view: View, place: str, seam: Figure) -> Op:
+    """Both original edges cut off whole, with a seam allowance above their stitching."""
+    return Op(
+        id=f"cut edge off {place}.hem",
+        stage="hem",
+        verb="cut",
+        places=(place,),
+        setup="table",
+        minutes=Spread(8, 12, 20),
+        says=(
+            f"Mark both ends of {view.words(place)} {{seam}} above the stitching of the old hem, level all round, and "
+            "cut the hems off whole. Mark inner and outer seam on them, and keep left and right apart."
+        ),
+        expects=(Put(f"{place}.hem", "sewn"),),
+        effects=(Put(f"{place}.hem", "open"),),
+        reversible=False,
+        check_before=CHECK,
+        figures={"seam": seam},
+    )
+
+
+def set_edge_on(view: View, place: str, seam: Figure) -> Op:
+    """The original edges sewn on again: the seam takes its allowance twice."""
+    return Op(
+        id=f"set edge on {place}.hem",
+        stage="hem",
+        verb="set",
+        places=(place,),
+        setup="straight",
+        minutes=Spread(30, 45, 70),
+        says=(
+            "Pin each old hem to its end, right sides together, seams on seams; where the end is wider than the hem, "
+            "take it in at the inner seam until both agree. Sew with a seam of {seam} close above the old stitching, "
+            "overcast it, press it up, and topstitch it down in the old color. Try on."
+        ),
+        expects=(Put(f"{place}.hem", "raw"),),
+        effects=(Change(f"{place}.length", times(seam, -2, "seamed")), Put(f"{place}.hem", "sewn")),
+        figures={"seam": seam},
+        try_on=True,
+        materials=(Need("topstitching thread to match"),),
     )

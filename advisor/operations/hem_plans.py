@@ -23,6 +23,7 @@ from advisor.operations.hems import (
     SLOPE_RUN,
     cut_end,
     cut_facing,
+    for_each,
     mark_line,
     open_hem,
     sew_facing,
@@ -39,6 +40,12 @@ FACING_SEAM = inches("1/4")
 TURN_UNDER = inches("1/2")
 WIDE_DEPTH = inches("1 1/2")
 """A trouser hem of 2 in: 1/2 in under and 1 1/2 in up. Common practice, no source."""
+DEEP = inches("2 1/2")
+"""Hem of a rather straight skirt. Source TX-L359."""
+FLARED = inches("1 1/2")
+"""Hem of a flared skirt. Source OSU-L87."""
+CLEAN = inches("1/4")
+"""What the turned edge of a clean-finished hem adds. Sources SINGER-HEM and OSU-L87."""
 SINGLE = {"leg_end": inches("1 1/4"), "sleeve_end": inches("1")}
 """Depth of a hem turned once: 1 1/4 in for trousers, source ASG-HEM; 1 in at a sleeve, common practice."""
 EACH_EDGE_MOST = inches("3/8")
@@ -53,6 +60,9 @@ def takes(fix: str, role: str) -> Mm:
         "wide_hem": TURN_UNDER + WIDE_DEPTH,
         "single_turn": SINGLE.get(role, inches(1)),
         "face_hem": FACING_SEAM,
+        "deep_hem": DEEP + CLEAN,
+        "flared_hem": FLARED + CLEAN,
+        "narrow_hem": 2 * NARROW_FOLD,
     }
     return fixed.get(name, Mm(0))
 
@@ -63,7 +73,15 @@ def depth_of(fix: str, role: str, over: Mm, old_hem: Mm) -> Mm:
     if name in ("turn_all_up", "let_down"):
         held = over + old_hem
         return held - under_of(held)
-    return {"double_fold": TURN_UNDER, "wide_hem": WIDE_DEPTH, "single_turn": takes(fix, role)}.get(name, Mm(0))
+    fixed = {
+        "double_fold": TURN_UNDER,
+        "wide_hem": WIDE_DEPTH,
+        "single_turn": takes(fix, role),
+        "deep_hem": DEEP,
+        "flared_hem": FLARED,
+        "narrow_hem": NARROW_FOLD,
+    }
+    return fixed.get(name, Mm(0))
 
 
 def under_of(allowance: Mm) -> Mm:
@@ -191,8 +209,8 @@ def add_band(trouble: Trouble, view: View) -> Work:
     wide = figure(strip_cut, "wide", overlap=deep, allowance=SEAM)
     long = figure(inset_cut, "long", wanting=view.measure(f"{place}.round"), insets=1, allowance=SEAM)
     says = (
-        "For each side cut a band {long} long and {wide} wide: folded along its middle it shows {deep}, with "
-        "1/2 in allowed all round."
+        f"{for_each(view, place)} a band {{long}} long and {{wide}} wide: folded along its middle it shows {{deep}}, "
+        "with 1/2 in allowed all round."
     )
     how = "the opened edge: {seam} stays below the old crease for the seam of the band."
     cut = (cut_end(view, place, off, how, {"seam": seam}, after="open"),) if mm_of(off) else ()
@@ -226,7 +244,8 @@ def insert_band(trouble: Trouble, view: View) -> Work:
     wide = figure(inset_cut, "wide", wanting=deep, insets=1, allowance=SEAM)
     long = figure(inset_cut, "long", wanting=view.measure(f"{place}.round_above"), insets=1, allowance=SEAM)
     says = (
-        "For each side cut a band {long} long and {wide} wide: set in it shows {deep}, with 1/2 in allowed all round."
+        f"{for_each(view, place)} a band {{long}} long and {{wide}} wide: set in it shows {{deep}}, with 1/2 in "
+        "allowed all round."
     )
     above = Figure(
         "above",
@@ -237,6 +256,8 @@ def insert_band(trouble: Trouble, view: View) -> Work:
     )
     opened = take_cuff_off(view, place) if cuff else cut_across(view, place, above)
     rest = "cuff" if cuff else "cut-off end"
+    # A cuff has a slit above it, and the band must stay open there too.
+    ends = "Face the ends of each band, keep them open in line with the slit," if cuff else "Join each band into a ring"
     return work_of(
         (
             cut_band(view, place, {"long": long, "wide": wide, "deep": deep}, says, strip_size(long, wide, view)),
@@ -246,7 +267,7 @@ def insert_band(trouble: Trouble, view: View) -> Work:
                 place,
                 short,
                 "open" if cuff else "raw",
-                "Join each band into a ring and sew it to the upper edge, seams in line, 1/2 in. It is to show {deep}.",
+                f"{ends} and sew it to the upper edge, seams in line, 1/2 in. It is to show {{deep}}.",
                 {"deep": deep},
             ),
             finish_band(

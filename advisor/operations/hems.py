@@ -23,16 +23,33 @@ SEAM = inches("1/2")
 """Seam allowance of a band or a strip: common practice, no source."""
 
 PAIR = {"sleeve_end": "sleeves", "leg_end": "legs"}
+"""Ends a garment has two of; any other end there is one of."""
 
 CHECK = (
-    "waist and crotch are settled, the cloth has been washed as it will be washed from now on, both ends are "
-    "measured, and the line was tried on the body"
+    "what lies above is settled, the cloth has been washed as it will be washed from now on, left and right, or the "
+    "edge all round, are measured, and the line was tried on the body"
 )
 
 
 def both(view: View, place: str) -> str:
-    """The two ends a place stands for: "both sleeves"."""
-    return f"both {PAIR.get(view.model.places[place].role, 'sides')}"
+    """The ends a place stands for: "both sleeves", or the place itself where there is one."""
+    role = view.model.places[place].role
+    return f"both {PAIR[role]}" if role in PAIR else view.words(place)
+
+
+def is_pair(view: View, place: str) -> bool:
+    """Whether the garment has two of it."""
+    return view.model.places[place].role in PAIR
+
+
+def for_each(view: View, place: str) -> str:
+    """How an instruction to cut for the ends begins."""
+    return "For each side cut" if is_pair(view, place) else "Cut"
+
+
+def leveled(view: View, place: str) -> tuple[Put, ...]:
+    """An edge marked or set anew on the body hangs level from then on, where that is asked of it."""
+    return (Put(f"{place}.level", "level"),) if f"{place}.level" in view.model.states else ()
 
 
 def open_hem(view: View, place: str) -> Op:
@@ -59,6 +76,13 @@ def open_hem(view: View, place: str) -> Op:
 
 def mark_line(view: View, place: str, by: Figure, which: str) -> Op:
     """The new edge marked on the body, from the old one: `which` says above or below."""
+    if is_pair(view, place):
+        level = "put them together at the inner seam to see that they come out alike. Mark every 2 to 3 in round."
+    else:
+        level = (
+            "level from the floor, in the shoes worn with it, she standing still and you going round her. Mark every "
+            "2 to 3 in."
+        )
     return Op(
         id=f"mark {place}.hem",
         stage="hem",
@@ -67,14 +91,33 @@ def mark_line(view: View, place: str, by: Figure, which: str) -> Op:
         setup="body",
         minutes=Spread(5, 10, 20),
         says=(
-            f"With the garment on, pin the new edge {{by}} {which} the old one on {both(view, place)}: put them "
-            "together at the inner seam to see that they come out alike. Mark every 2 to 3 in "
-            f"round.{_hang(view, place)}"
+            f"With the garment on, pin the new edge {{by}} {which} the old one on {both(view, place)}: "
+            f"{level}{_hang(view, place)}"
         ),
         expects=(Put(f"{place}.hem", "open"),),
-        effects=(Put(f"{place}.hem", "marked"),),
+        effects=(Put(f"{place}.hem", "marked"), *leveled(view, place)),
         needs=(f"measure {place}.sides",),
         figures={"by": by},
+        try_on=True,
+    )
+
+
+def mark_level(view: View, place: str) -> Op:
+    """The edge marked at one height from the floor."""
+    return Op(
+        id=f"mark {place}.hem",
+        stage="hem",
+        verb="mark",
+        places=(place,),
+        setup="body",
+        minutes=Spread(10, 20, 30),
+        says=(
+            "Let it hang first where it flares or is cut on the bias, 24 hours by two sources, 48 by a third. Then, "
+            "with the garment on and the shoes worn with it, mark the edge at one height from the floor every 2 to 3 "
+            "in, she standing still and you going round her."
+        ),
+        expects=(Put(f"{place}.hem", "open"),),
+        effects=(Put(f"{place}.hem", "marked"), Put(f"{place}.level", "level")),
         try_on=True,
     )
 
@@ -96,13 +139,19 @@ def cut_end(view: View, place: str, off: Figure, how: str, figures: Mapping[str,
         places=(place,),
         setup="table",
         minutes=Spread(5, 8, 15),
-        says=f"Lay {both(view, place)} on each other, seams in line, and cut {{off}} off {how}",
+        says=f"{_laid(view, place)} cut {{off}} off {how}",
         expects=(Put(f"{place}.hem", after),),
         effects=(Change(f"{place}.length", times(off, -1, "cut_off")), Put(f"{place}.hem", "raw")),
         reversible=False,
         check_before=CHECK,
         figures={"off": off, **figures},
     )
+
+
+def _laid(view: View, place: str) -> str:
+    if is_pair(view, place):
+        return f"Lay {both(view, place)} on each other, seams in line, and"
+    return f"Lay {view.words(place)} flat, side seams on each other, and"
 
 
 def turn_up(
@@ -137,14 +186,14 @@ def sloping(view: View, place: str, depth: Figure) -> tuple[str, dict[str, Figur
     edge = figure(mirror_each_edge, "each_edge", difference=apart, edges=EDGES)
     if at > above:
         words = (
-            " The end flares: turned up, the edge is {apart} longer round than where it lands. Run an ease row "
-            "1/4 in from the raw edge, draw it up by that, and steam the fullness away."
+            " The end flares: turned up, the edge is {apart} longer round than where it lands. Run an ease row 1/4 in "
+            "from the raw edge, draw it up by that, and steam the fullness away."
         )
     else:
         words = (
             " The end tapers: turned up, the edge is {apart} too short for where it lands. Open the seams in the "
-            "allowance and sew them again slanting outward, a mirror of the leg above: {each_edge} out at each of "
-            "the 4 edges."
+            "allowance and sew them again slanting outward, a mirror of the leg above: {each_edge} out at each of the "
+            "4 edges."
         )
     return words, {"apart": apart, "each_edge": edge}
 
@@ -175,14 +224,14 @@ def cut_facing(view: View, place: str, long: Figure, wide: Figure, size: str) ->
         setup="table",
         minutes=Spread(5, 10, 15),
         says=(
-            "For each side cut a strip {long} long and {wide} wide from thin firm cloth, on the grain the "
-            "garment has. Old manuals face wide skirts with bias; for trousers the trade warns against it. Where "
-            "the end slants, cut the strip to the shape of the end itself."
+            f"{for_each(view, place)} a strip {{long}} long and {{wide}} wide from thin firm cloth, on the grain the "
+            "garment has. Old manuals face wide skirts with bias; for trousers the trade warns against it. Where the "
+            "end slants, cut the strip to the shape of the end itself."
         ),
         expects=(Put(f"{place}.strip", "none"),),
         effects=(Put(f"{place}.strip", "cut"),),
         figures={"long": long, "wide": wide},
-        materials=(Need("thin firm cloth or hem facing", f"2 strips {size}"),),
+        materials=(Need("thin firm cloth or hem facing", strips(view, place, size)),),
     )
 
 
@@ -196,9 +245,9 @@ def sew_facing(view: View, place: str, seam: Figure, *, cut: bool) -> Op:
         setup="straight",
         minutes=Spread(15, 25, 40),
         says=(
-            "Join the strip into a ring that fits the end, the seam at the inner leg or under arm. Sew it to the "
-            "raw edge with a seam of {seam}, right sides together; turn it in so that a thread or two of the "
-            "garment rolls under; baste the fold."
+            "Join the strip into a ring that fits the end, its seam on a seam of the garment. Sew it to the raw edge "
+            "with a seam of {seam}, right sides together; turn it in so that a thread or two of the garment rolls "
+            "under; baste the fold."
         ),
         expects=(Put(f"{place}.hem", "raw" if cut else "marked"), Put(f"{place}.strip", "cut")),
         effects=(Change(f"{place}.length", times(seam, -1, "seamed_in")), Put(f"{place}.hem", "turned")),
@@ -210,6 +259,7 @@ def sew_facing(view: View, place: str, seam: Figure, *, cut: bool) -> Op:
 
 def pin_tuck(view: View, place: str, depth: Figure) -> Op:
     """A fold pinned above the edge, on the body."""
+    alike = ", alike on both" if is_pair(view, place) else ", level all round"
     return Op(
         id=f"pin {place}.tuck",
         stage="hem",
@@ -219,7 +269,7 @@ def pin_tuck(view: View, place: str, depth: Figure) -> Op:
         minutes=Spread(5, 8, 15),
         says=(
             f"With the garment on, pin a fold all round {view.words(place)} that takes up {{taken}}, {{depth}} from "
-            "fold to stitching, its stitching to lie just above the old hem stitching, alike on both."
+            f"fold to stitching, its stitching to lie just above the old hem stitching{alike}."
         ),
         expects=(Put(f"{place}.tuck", "none"), Put(f"{place}.hem", "sewn")),
         effects=(Put(f"{place}.tuck", "pinned"),),
@@ -239,9 +289,9 @@ def sew_tuck(view: View, place: str, depth: Figure) -> Op:
         setup="straight",
         minutes=Spread(12, 18, 30),
         says=(
-            "Sew round, line on line, close above the old hem, so that the seam sinks in behind it: {taken} is "
-            "taken up. Press the fold upward inside and catch it to the seams by hand. Where it is too bulky trim "
-            "it to 1/2 in and overcast it, but then it can no longer be let down."
+            "Sew round, line on line, close above the old hem, so that the seam sinks in behind it: {taken} is taken "
+            "up. Press the fold upward inside and catch it to the seams by hand. Where it is too bulky trim it to 1/2 "
+            "in and overcast it, but then it can no longer be let down."
         ),
         expects=(Put(f"{place}.tuck", "pinned"),),
         effects=(Change(f"{place}.length", times(depth, -2, "taken")), Put(f"{place}.tuck", "sewn")),
@@ -268,6 +318,11 @@ def measure_apart(view: View, place: str) -> Op:
         effects=(Put(f"{place}.sides", "apart"),),
         try_on=True,
     )
+
+
+def strips(view: View, place: str, size: str) -> str:
+    """How many strips of a size an end takes, in words."""
+    return f"2 strips {size}" if is_pair(view, place) else f"a strip {size}"
 
 
 def strip_size(long: Figure, wide: Figure, view: View) -> str:

@@ -97,6 +97,7 @@ class GarmentShape(Shape):
     title: str
     places: dict[str, PlaceShape]
     neutral: dict[str, str] = {}
+    fixed: dict[str, str] = {}
     reckoned: dict[str, list[str]] = {}
     compared: dict[str, str] = {}
     by_word: dict[str, ByWordShape] = {}
@@ -233,7 +234,12 @@ class _Builder:
                         )
 
     def _neutrals(self) -> None:
-        for key, value in self.shape.neutral.items():
+        for key in self.shape.fixed:
+            # What the kind of garment settles is asked of nobody.
+            if self.questions.pop(key, None) is None:
+                where = f"{self.id}: fixed"
+                raise KnowledgeError(f"no question '{key}'", where=where, hint=nearest(key, self.questions))
+        for key, value in {**self.shape.neutral, **self.shape.fixed}.items():
             if key in self.states:
                 self.states[key] = self._word(key, value, f"{self.id}: neutral")
             else:

@@ -20,6 +20,7 @@ from advisor.operations.hem_plans import slant
 from advisor.operations.shares import folded, shared
 from advisor.operations.side import ease_closing
 from tests.rules.mutate import Worked, base, closes, notices, plan_for, worked, world_for
+from tests.rules.test_lower_body import CLOSING
 
 ROLES = Path(__file__).resolve().parents[2] / "rules" / "roles"
 CLOTH = {"cloth.spare": "yes"}
@@ -113,7 +114,9 @@ def test_an_option_closes_its_finding_and_no_slip_goes_unnoticed(
 def test_every_fix_of_these_topics_is_tried() -> None:
     wanted = {id for id in base().fixes if id.split(".")[0] in ("edges", "hems", "side")}
     # Setting a closing wider answers a slip and not a garment: no answer of hers makes the finding.
-    assert wanted - {fix for _, _, fix in OPTIONS} == {"side.fixes.ease_closing"}
+    # Those for skirts and for trouser legs are tried where such garments are.
+    tried = {fix for _, _, fix in OPTIONS} | {fix for *_, fix in CLOSING}
+    assert wanted - tried == {"side.fixes.ease_closing"}
 
 
 def test_every_kind_of_cloth_has_its_row() -> None:
@@ -301,7 +304,7 @@ def test_a_leg_that_is_taken_up_with_the_waist_may_come_right() -> None:
 
 def test_a_cuff_rules_out_hems_and_a_hem_rules_out_the_cuff() -> None:
     cuff = rulings(CUFF, "too_long@sleeve")
-    assert [fix for fix, ruled in cuff.items() if not ruled] == ["cuff_again", "leave"]
+    assert [fix for fix, ruled in cuff.items() if not ruled] == ["cuff_again", "tuck_sleeves", "leave"]
     assert rulings(SLEEVE, "too_long@sleeve")["cuff_again"] == ["no_cuff"]
 
 

@@ -24,7 +24,8 @@ rule = Find(
         such_that(
             "it is a seam, and not a slit that is meant to be open",
             lambda role, slot: (
-                slot in ("center_back", "sides", "inseams", "beside") or (slot == "seam" and role not in ELSEWHERE)
+                slot in ("center_back", "sides", "inseams", "outseams", "beside")
+                or (slot == "seam" and role not in ELSEWHERE)
             ),
         ),
     ),

@@ -4,6 +4,7 @@ from advisor.figures.exact import inches
 from advisor.knowledge import MATCH, Find, Measure, Mm, fires, given, length, measure, near, such_that
 
 MOST = inches(4)
+WAISTS = ("waist_seam", "waist")
 
 
 def amount(pinned: Mm) -> Mm:
@@ -23,8 +24,9 @@ rule = Find(
     when=(
         given(
             "spare cloth was pinned at the waist",
-            Measure(role="waist_seam", place=MATCH.place, slot="pinned", mm=MATCH.pinned),
+            Measure(role=MATCH.role, place=MATCH.place, slot="pinned", mm=MATCH.pinned),
         ),
+        such_that("it is the waist that was pinned", lambda role: role in WAISTS),
         such_that("it is more than 4 in", lambda pinned: pinned > MOST),
     ),
     amount=amount,
@@ -38,8 +40,10 @@ rule = Find(
             measure("waist.pinned", "waist_seam", "5 in"),
             amount=length("5 in"),
         ),
+        fires("5 in where it hangs from the waist", measure("waist.pinned", "waist", "5 in"), amount=length("5 in")),
     ),
     near=(
+        near("a leg was pinned", role="leg_girth"),
         near("just 4 in", mm=length("4 in")),
         near("the room wanted at the waist", slot="ease"),
     ),

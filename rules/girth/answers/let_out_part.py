@@ -23,8 +23,8 @@ def short_of_it(allowance: Mm, amount: Mm) -> bool:
     return 2 * (allowance - KEEP) < amount
 
 
-def worth_it(allowance: Mm) -> bool:
-    return 2 * (allowance - KEEP) >= LEAST
+def worth_it(allowance: Mm, amount: Mm) -> bool:
+    return 2 * (allowance - KEEP) >= max(LEAST, amount / 2)
 
 
 rule = Answer(
@@ -39,7 +39,7 @@ rule = Answer(
             Measure(role="lower_part", slot="allowance", place=MATCH.place, mm=MATCH.allowance),
         ),
         such_that("it holds less than is wanted", short_of_it),
-        such_that("it holds at least 1/4 in", worth_it),
+        such_that("it holds at least 1/4 in, and half of what is wanted", worth_it),
     ),
     fires=(
         fires(
@@ -51,6 +51,7 @@ rule = Answer(
     near=(
         near("too wide instead", name="too_wide"),
         near("it holds all of it", at=1, mm=length("1 3/8 in")),
+        near("it holds less than half of it", at=1, mm=length("3/4 in")),
         near("it holds next to nothing", at=1, mm=length("7/16 in")),
         near_without("the allowance is not known", at=1),
     ),

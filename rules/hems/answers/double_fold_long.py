@@ -1,6 +1,8 @@
 """Turn a long end twice by 1/2 in."""
 
-from advisor.knowledge import Answer, fires, near, problem
+from advisor.knowledge import Answer, fires, near, problem, such_that
+
+ENDS = ("sleeve_end", "leg_end")
 
 rule = Answer(
     title="Turn a long end twice by 1/2 in",
@@ -8,7 +10,7 @@ rule = Answer(
     fix="hems.fixes.double_fold",
     why="The end is cut where two turns of 1/2 in bring it to the length that is wanted.",
     source="common-practice",
-    when=(),
+    when=(such_that("it is the end of a sleeve or of a leg", lambda role: role in ENDS),),
     fires=(fires("2 in too long", problem("too_long", "leg", "leg_end", "hem", "2 in")),),
-    near=(near("too short", name="too_short"),),
+    near=(near("too short", name="too_short"), near("a skirt", place="edge", role="skirt_end")),
 )

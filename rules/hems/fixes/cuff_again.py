@@ -1,6 +1,7 @@
 """The cuff taken off, the end shortened, the cuff set again."""
 
 from advisor.knowledge import Fix, Trouble, View, Work, amount, work_of
+from advisor.operations.cuffs import with_slit
 from advisor.operations.hem_bands import set_cuff, take_cuff_off
 from advisor.operations.hems import cut_end, mark_line
 
@@ -12,7 +13,7 @@ def work(trouble: Trouble, view: View) -> Work:
         (
             take_cuff_off(view, place),
             mark_line(view, place, long, "above"),
-            cut_end(view, place, long, how, {}),
+            with_slit(view, place, cut_end(view, place, long, how, {}), long),
             set_cuff(view, place),
         )
     )

@@ -10,6 +10,10 @@ LOSES_IT = (
     "hems.fixes.face_hem",
     "hems.fixes.let_down",
     "hems.fixes.add_band",
+    "hems.fixes.deep_hem",
+    "hems.fixes.flared_hem",
+    "hems.fixes.narrow_hem",
+    "hems.fixes.level_edge",
 )
 
 

@@ -8,6 +8,11 @@ CUTS = (
     "hems.fixes.single_turn",
     "hems.fixes.face_hem",
     "hems.fixes.cuff_again",
+    "hems.fixes.edge_set_again",
+    "hems.fixes.turned_cuff",
+    "hems.fixes.deep_hem",
+    "hems.fixes.flared_hem",
+    "hems.fixes.narrow_hem",
 )
 
 

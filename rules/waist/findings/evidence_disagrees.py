@@ -37,8 +37,8 @@ rule = Find(
     source="from-memory",
     when=(
         given(
-            "the waist was both pinned and measured",
-            Measure(role="waist_seam", slot="disagree", place=MATCH.place, mm=MATCH.over),
+            "a place was both pinned and measured",
+            Measure(role=MATCH.role, slot="disagree", place=MATCH.place, mm=MATCH.over),
         ),
         given("it is known who read the tape", Trait(role="bench", slot="help", word=MATCH.help)),
         such_that("the two lie further apart than a tape errs", past),

@@ -1,0 +1,23 @@
+"""Let the legs out at the inner seams."""
+
+from advisor.knowledge import Fix, Trouble, View, Work, amount, work_of
+from advisor.operations.legs import along
+
+
+def work(trouble: Trouble, view: View) -> Work:
+    total = amount(trouble, "total")
+    return work_of(along(view, trouble.place, ("inseams",), total, 1), total=total)
+
+
+fix = Fix(
+    title="Let out the inner leg seams",
+    why="Both inner seams are sewn again nearer their raw edges: each gives twice what its allowance has beyond the "
+    "3/8 in that must stay.",
+    wrong_when="The allowance is trimmed near the crotch, or the old line shows after steaming.",
+    source="common-practice",
+    difficulty=2,
+    durability=4,
+    visibility=2,
+    cautions=("Unpick 2 in at the worst place first, steam it and look in daylight.",),
+    work=work,
+)

@@ -1,0 +1,34 @@
+"""Back too long over the seat."""
+
+from advisor.knowledge import MATCH, Find, Joined, Mm, fires, given, joined, length, near, such_that
+
+
+def amount(over: Mm) -> Mm:
+    return over
+
+
+rule = Find(
+    title="Back too long over the seat",
+    problem="seat_long",
+    stage="level",
+    why="Level folds below the seat are length and not width: taken in at the seams they stay, and the seat gets "
+    "tight besides. Sit in it pinned before you believe it.",
+    source="common-practice",
+    when=(
+        given(
+            "the back over the seat is measured against what is wanted",
+            Joined(kind="fit", role="seat", place=MATCH.place, over_mm=MATCH.over, slack_mm=MATCH.slack),
+        ),
+        such_that("it is longer by more than a tape can miss", lambda over, slack: over > slack),
+    ),
+    amount=amount,
+    says="{place} is {over} too long: it droops in folds below the seat.",
+    fires=(
+        fires("1 in", joined("fit", ("seat.rise", "seat"), ("seat.wanted", "seat"), "1 in"), amount=length("1 in")),
+    ),
+    near=(
+        near("less than a mark of the tape", over_mm=length("1/32 in")),
+        near("another part is measured", role="lower_part"),
+        near("an edge that is sewn on, not a fit", kind="seam"),
+    ),
+)
