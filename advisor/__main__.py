@@ -7,7 +7,7 @@ import sys
 def main() -> None:
     """Run the command line without the folder one stands in: a case folder may hold a file called pint.py."""
     here = os.path.realpath(os.getcwd())
-    sys.path[:] = [entry for entry in sys.path if entry and os.path.realpath(entry) != here or _is_ours(entry)]
+    sys.path[:] = [entry for entry in sys.path if (entry and os.path.realpath(entry) != here) or _is_ours(entry)]
     from advisor.cli.app import main as run
 
     run()

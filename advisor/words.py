@@ -10,7 +10,6 @@ from advisor.core.model import Place
 from advisor.figures.formula import Unit
 from advisor.lengths import Tape, show
 
-PLURAL_ROLES = frozenset({"back_pockets", "hardware"})
 AFTER: dict[str, str] = {"minutes": " min", "degrees": " degrees", "per_inch": " to the inch", "mm2": " mm2"}
 
 

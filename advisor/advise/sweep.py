@@ -8,6 +8,7 @@ out, cautions, the steps of the work; not the numbers.
 from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass
 from fractions import Fraction
+from itertools import pairwise
 
 from advisor.advise.follow import Followed, follow
 from advisor.advise.order import ordered
@@ -76,7 +77,7 @@ def sweep(base: RuleBase, case: Case, key: Key) -> tuple[Group, ...]:
     for value in values:
         at(value)
     if question.kind != "word":
-        for low, high in zip(values, values[1:], strict=False):
+        for low, high in pairwise(values):
             assert isinstance(low, Fraction) and isinstance(high, Fraction)
             _bisect(low, high, at, tape)
     return _grouped(question, seen)

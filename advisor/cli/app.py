@@ -3,6 +3,7 @@
 Exit codes: 0 done; 1 a check found something wrong; 2 a refusal; 130 interrupted.
 """
 
+import io
 import os
 import sys
 from importlib import import_module
@@ -65,7 +66,9 @@ def main() -> None:
     except (click.Abort, KeyboardInterrupt):
         code = 130
     except click.ClickException as fault:
-        fault.show()
+        shown = io.StringIO()
+        fault.show(shown)
+        click.echo(_gated(shown.getvalue()), err=True, nl=False)
         code = 2
     except AdvisorError as fault:
         click.echo(f"advisor: {_gated(str(fault))}", err=True)

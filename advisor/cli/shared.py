@@ -1,11 +1,15 @@
 """What the commands share: opening a case, printing lines or JSON."""
 
 import json
+import os
+import sys
 from collections.abc import Iterable
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 import click
+
+from advisor.errors import SaveError
 
 if TYPE_CHECKING:
     from advisor.casefile import Opened
@@ -25,10 +29,21 @@ def open_case(path: Path) -> "tuple[RuleBase, Opened]":
 
 
 def print_lines(lines: Iterable[str]) -> None:
-    """Lines that already went through the gate."""
-    click.echo("\n".join(lines))
+    """Lines that already went through the gate. SaveError if what they are written to is full."""
+    _print("\n".join(lines))
 
 
 def print_json(data: Any) -> None:
-    """Data, sorted by key, ASCII only."""
-    click.echo(json.dumps(data, indent=2, sort_keys=True, ensure_ascii=True))
+    """Data, sorted by key, ASCII only. SaveError if what it is written to is full."""
+    _print(json.dumps(data, indent=2, sort_keys=True, ensure_ascii=True))
+
+
+def _print(text: str) -> None:
+    try:
+        click.echo(text)
+    except BrokenPipeError:
+        raise
+    except OSError as fault:
+        # What is left in the buffer would fail again at exit, with a traceback.
+        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+        raise SaveError(f"cannot be written: {fault.strerror}", where="the output", hint="make room first") from fault

@@ -37,7 +37,7 @@ def told(figure: Figure, show: Show) -> str:
         record = Record(formula.id, given, formula.units, figure.value, formula.gives, formula.words, formula.source)  # type: ignore[arg-type]
         return record.told(show)
     if figure.formula == TIMES:
-        name, value = figure.given[0]
+        _, value = figure.given[0]
         count = mm_of(figure) / value if value else Fraction(0)  # type: ignore[operator]
         return f"{count} x {show(value, figure.unit)} = {answer}"  # type: ignore[arg-type]
     return answer

@@ -7,12 +7,13 @@ later; `why` tells why it is asked; `back` takes the last answer back; `quit` st
 from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 
+from advisor.advise.follow import Followed
 from advisor.core.advice import Advice
-from advisor.core.case import Choice, FindingId, Known
+from advisor.core.case import Choice, Known
 from advisor.core.model import Mm
 from advisor.core.question import Question
 from advisor.core.work import Finding
-from advisor.errors import AdvisorError, UsageError, nearest
+from advisor.errors import AdvisorError, nearest
 from advisor.interview.agenda import why_asked
 from advisor.interview.session import Session
 from advisor.interview.typed import PINCHES, Pinch, pinned, read_amount, read_answer
@@ -37,11 +38,12 @@ class Plain:
     write: Callable[[str], None]
 
     def run(self) -> None:
-        """Questions, choices, sizing questions, plan. Returns when done or stopped."""
+        """Deciding questions, choices, sizing questions, plan. Returns when done or stopped."""
         try:
-            self._questions()
-            self._choices()
-            self._questions()
+            self._questions(sizing=False)
+            while not self._choices():
+                self._questions(sizing=False)
+            self._questions(sizing=True)
             self.say("", *plan_lines(self.session.base, self.session.case, self.session.plan()))
         except (Stop, EOFError):
             self.say("", "Stopped. Everything answered so far is saved; start again with the same case to go on.")
@@ -59,9 +61,10 @@ class Plain:
             raise Stop
         return text
 
-    def _questions(self) -> None:
+    def _questions(self, sizing: bool) -> None:
+        """All questions that decide; with `sizing`, those for the numbers of the chosen plan too."""
         started = False
-        while (due := self.session.due()) is not None:
+        while (due := self.session.due()) is not None and (due.decides or sizing):
             if not started:
                 self.say("", KEYS)
                 started = True
@@ -94,79 +97,95 @@ class Plain:
             self.session.later(question.key)
             return True
         if command == "back":
-            what = self.session.undo()
-            self.say(f"Taken back: {what}." if what else "There is nothing to take back.")
-            return bool(what)
+            return self._back()
         if command == "why":
             lines = why_asked(self.session.base, self.session.case, question)
             self.say("Its answer can change:", *bullets(lines)) if lines else self.say("It sizes the plan.")
             return False
         if question.kind == "pinch" and command not in ("?", "unknown"):
             depth = read_amount(question, text, self.session.teller)
-            self.session.answer(question.key, self._pinch(question, depth))
-            return True
+            known = self._pinch(question, depth)
+            if known is not None:
+                self.session.answer(question.key, known)
+            return known is not None
         self.session.answer(question.key, read_answer(question, text, self.session.teller, self.session.clock()))
         return True
 
-    def _pinch(self, question: Question, depth: Mm) -> Known:
+    def _back(self) -> bool:
+        """Take the last answer or choice back; whether there was one."""
+        what = self.session.undo()
+        self.say(f"Taken back: {what}." if what else "There is nothing to take back.")
+        return bool(what)
+
+    def _pinch(self, question: Question, depth: Mm) -> Known | None:
+        """What a pinched depth comes to; None if she goes back to give the depth anew."""
         if depth == 0:
             return pinned(question, depth, PINCHES[-1], self.session.teller, self.session.clock())
         self.say(f"What is {self.session.teller.value(depth)}?")
         for number, pinch in enumerate(PINCHES, 1):
             self.say(*para(pinch.words, 2, f"{number} "))
         while True:
-            given = self._numbered(self.ask(">"))
+            text = self.ask(">")
+            if text.casefold() == "back":
+                self.say(*para(question.ask))
+                return None
+            given = self._numbered(text)
             if given is not None:
                 return pinned(question, depth, given, self.session.teller, self.session.clock())
 
     def _numbered(self, text: str) -> Pinch | None:
         if text in ("1", "2", "3"):
             return PINCHES[int(text) - 1]
-        self.say("Give 1, 2 or 3.")
+        self.say("Give 1, 2 or 3; or back.")
         return None
 
-    def _choices(self) -> None:
-        """For every finding, knock-ons as they appear: show the options, take a choice."""
-        settled: set[FindingId] = set()
-        while (finding := self._unsettled(settled)) is not None:
-            settled.add(finding.id)
-            self._choice(finding)
+    def _choices(self) -> bool:
+        """For every finding, knock-ons as they appear: show the options, take a choice. False if she went back."""
+        while True:
+            followed = self.session.followed()
+            finding = self._unsettled(followed.advice)
+            if finding is None:
+                return True
+            if not self._choice(followed, finding):
+                return False
 
-    def _unsettled(self, settled: set[FindingId]) -> Finding | None:
-        followed = self.session.followed()
-        for finding in followed.advice.findings:
-            fresh = finding.id not in settled and finding.id not in self.session.case.choices
-            if fresh and followed.advice.options_for(finding.id):
+    def _unsettled(self, advice: Advice) -> Finding | None:
+        """The first finding with options of which none is chosen."""
+        for finding in advice.findings:
+            fixes = {option.fix for option in advice.options_for(finding.id)}
+            held = self.session.case.choices.get(finding.id)
+            if fixes and (held is None or held.fix not in fixes):
                 return finding
         return None
 
-    def _choice(self, finding: Finding) -> None:
-        followed = self.session.followed()
-        advice = followed.advice
+    def _choice(self, followed: Followed, finding: Finding) -> bool:
+        """Take the choice for one finding. False if she took the last answer or choice back instead."""
         guessed = finding.id in followed.suggested
-        self.say(*finding_lines(self.session.base, self.session.teller, advice, finding, guessed))
+        limits = self.session.case.limits
+        self.say(*finding_lines(self.session.base, self.session.teller, followed.advice, finding, guessed, limits))
         self.say("", "Which? A letter, or empty for the first.")
-        while not self._chosen(advice, finding, self.ask(">").casefold()):
-            pass
+        while True:
+            text = self.ask(">").casefold()
+            if text != "back":
+                if self._chosen(followed.advice, finding, text):
+                    return True
+            elif self._back():
+                return False
 
     def _chosen(self, advice: Advice, finding: Finding, text: str) -> bool:
         options = advice.options_for(finding.id)
         letters = {letter(index): option for index, option in enumerate(options)}
-        if text == "back":
-            what = self.session.undo()
-            self.say(f"Taken back: {what}." if what else "There is nothing to take back.")
-            return False
         option = options[0] if not text else letters.get(text.rstrip(")."))
         if option is None:
-            self.say(f"There is no '{text}'; {nearest(text, letters)}")
+            self.say(*para(f"There is no '{text}'; {nearest(text, letters)}"))
             return False
         reason = ""
         if option.id != options[0].id or option.rulings:
             reason = self.ask("Why this one? (your reason is kept; empty for none)")
         try:
             self.session.choose(finding.id, Choice(option.fix, reason))
-        except UsageError as fault:
-            self.say(*para(fault.what))
+        except AdvisorError as fault:
+            self.say(*para(fault.what), *para(fault.hint, 2))
             return False
         return True
 

@@ -39,7 +39,7 @@ def nothing_to_do(trouble: Trouble, view: View) -> Work:
 
 def work_of(ops: tuple[Op, ...], **figures: object) -> Work:
     """Work with its figures by name; the figures of its operations are added."""
-    named = {name: value for name, value in figures.items()}
+    named = dict(figures)
     for op in ops:
         named.update({name: value for name, value in op.figures.items() if name not in named})
     return Work(figures=named, ops=ops)  # type: ignore[arg-type]

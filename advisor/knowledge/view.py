@@ -12,6 +12,7 @@ from advisor.lengths import Tape
 
 V = TypeVar("V")
 
+
 @dataclass(frozen=True)
 class Trouble:
     """The problem a fix is sized for: its finding, place, role and amount (mm, 0 where it has none)."""

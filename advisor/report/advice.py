@@ -1,18 +1,23 @@
 """The advice as lines: findings, and for each its options in order of rank."""
 
 from collections.abc import Iterable
+from fractions import Fraction
 
 from advisor.advise.flips import OnlyIf
 from advisor.core.advice import Advice
-from advisor.core.case import Case
+from advisor.core.case import Case, FindingId, Limits
+from advisor.core.model import Value
 from advisor.core.question import Question
 from advisor.core.stages import STAGE_WORDS
-from advisor.core.work import Finding, Option
+from advisor.core.work import Finding, Option, Spread
 from advisor.lengths import TAPES
 from advisor.report.labels import finding_label, letter
 from advisor.report.lines import bullets, heading, para
+from advisor.report.rules import problem_title
 from advisor.rulebase.base import RuleBase
 from advisor.words import Teller
+
+IN_HOURS = 90  # minutes; from here on hours are easier to picture
 
 
 def advice_lines(
@@ -20,17 +25,39 @@ def advice_lines(
 ) -> list[str]:
     """Title, findings with their options, then what cannot be decided without an answer she could not give."""
     teller = teller_of(base, case)
-    lines = [case.title, *para(base.garment(case.garment).title)]
+    lines = head_lines(base, case)
     if not advice.findings:
-        return [*lines, "", "Nothing is wrong, as far as it has been told."]
+        lines += ["", "Nothing is wrong, as far as it has been told."]
     guesses = set(suggested)
     for finding in advice.findings:
-        lines += finding_lines(base, teller, advice, finding, finding.id in guesses)
-    lines += hanging_lines(base, case, hanging)
-    if advice.idle:
-        lines += heading("Kept, but not needed now")
-        lines += bullets("a choice for something that is no longer wrong" for _ in advice.idle)
-    return lines
+        lines += finding_lines(base, teller, advice, finding, finding.id in guesses, case.limits)
+    return lines + hanging_lines(base, case, hanging) + idle_lines(base, case, advice)
+
+
+def head_lines(base: RuleBase, case: Case) -> list[str]:
+    """What the case and its garment are called."""
+    return [*para(case.title), *para(base.garment(case.garment).title)]
+
+
+def idle_lines(base: RuleBase, case: Case, advice: Advice) -> list[str]:
+    """The choices whose finding is not there now, named, since they come back with it."""
+    if not advice.idle:
+        return []
+    lines = heading("Kept, but not needed now")
+    return lines + bullets(f"{_problem(base, case, id)}: {fix_title(base, case.choices[id].fix)}" for id in advice.idle)
+
+
+def _problem(base: RuleBase, case: Case, id: FindingId) -> str:
+    """A finding that is not there, in words: there is no sentence to tell it by."""
+    problem, _, place = id.partition("@")
+    places = base.garment(case.garment).places
+    title = problem_title(base, problem) or "something the rules do not know"
+    return f"{title} ({places[place].words})" if place in places else title
+
+
+def fix_title(base: RuleBase, fix: str) -> str:
+    """What a fix is called, be it one that the rules do not have (any more)."""
+    return base.fixes[fix].title if fix in base.fixes else "a fix the rules do not know"
 
 
 def teller_of(base: RuleBase, case: Case) -> Teller:
@@ -38,16 +65,20 @@ def teller_of(base: RuleBase, case: Case) -> Teller:
     return Teller(TAPES[case.tape], base.garment(case.garment).places)
 
 
-def finding_lines(base: RuleBase, teller: Teller, advice: Advice, finding: Finding, guessed: bool) -> list[str]:
+def finding_lines(
+    base: RuleBase, teller: Teller, advice: Advice, finding: Finding, guessed: bool, limits: Limits = Limits()
+) -> list[str]:
     """One finding and its options."""
     lines = heading(f"{finding_label(advice, finding)}. {finding.title} ({STAGE_WORDS[finding.stage]})")
     lines += para(finding.words)
     chosen = advice.choices.get(finding.id)
+    if chosen and chosen.fix not in {option.fix for option in advice.options_for(finding.id)}:
+        lines += para(f"Chosen was: {fix_title(base, chosen.fix)}. That is not among the options; choose again.", 2)
     for index, option in enumerate(advice.options_for(finding.id)):
         mark = ""
         if chosen and chosen.fix == option.fix:
             mark = " [suggested]" if guessed else " [chosen]"
-        lines += option_lines(teller, option, f"{letter(index)}) ", mark)
+        lines += option_lines(teller, option, f"{letter(index)}) ", mark, limits)
         if mark == " [chosen]" and chosen and chosen.reason:
             lines += para(f"Your reason: {chosen.reason}", 5)
     if not advice.options_for(finding.id):
@@ -55,7 +86,7 @@ def finding_lines(base: RuleBase, teller: Teller, advice: Advice, finding: Findi
     return lines
 
 
-def option_lines(teller: Teller, option: Option, label: str, mark: str) -> list[str]:
+def option_lines(teller: Teller, option: Option, label: str, mark: str, limits: Limits = Limits()) -> list[str]:
     """One option: its grades, why, what it comes to; or why it is ruled out."""
     grades = option.grades
     lines = para(f"{option.title}{mark}", 2, label)
@@ -71,24 +102,43 @@ def option_lines(teller: Teller, option: Option, label: str, mark: str) -> list[
     if option.work.leaves and option.closes:
         lines += para(f"It leaves {teller.value(option.work.leaves)} undone.", 5)
     lines += [line for because in grades.because for line in para(f"Here {because}.", 5)]
+    lines += [line for past in past_limits(option, limits) for line in para(past, 5)]
     if option.dominated_by:
         lines += para("Another option is at least as good on every count.", 5)
     return lines
 
 
+def past_limits(option: Option, limits: Limits) -> list[str]:
+    """What of an option goes past the limits she set, one sentence each."""
+    grades, told = option.grades, []
+    if option.closes and grades.difficulty > limits.hardest:
+        told.append(f"Harder than the limit you set: {grades.difficulty}, and {limits.hardest} is the most.")
+    if option.closes and grades.durability < limits.weakest:
+        told.append(f"Lasts less than the limit you set: {grades.durability}, and {limits.weakest} is the least.")
+    return told
+
+
 def minutes(least: int, most: int) -> str:
     """A spread of minutes as a person says it."""
-    if most < 90:
+    if most < IN_HOURS:
         return f"{least} to {most} minutes" if least != most else f"{least} minutes"
     return f"{hours(least)} to {hours(most)} hours"
 
 
+def likely(spread: Spread) -> str:
+    """The likely minutes of a spread, in the unit that `minutes` tells the spread in."""
+    count = spread.likely
+    if spread.most < IN_HOURS:
+        return f"{count} minutes"
+    return f"{hours(count)} {'hours' if count > 67 else 'hour'}"  # 67 minutes are still 1 hour, to the quarter
+
+
 def hours(count: int) -> str:
-    """Minutes as hours to the quarter."""
-    quarters = round(count / 15)
+    """Minutes as hours to the quarter, a quarter at the least."""
+    quarters = max(1, round(count / 15))
     whole, part = divmod(quarters, 4)
     fraction = {0: "", 1: "1/4", 2: "1/2", 3: "3/4"}[part]
-    return " ".join(text for text in (str(whole) if whole or not fraction else "", fraction) if text)
+    return " ".join(text for text in (str(whole) if whole else "", fraction) if text)
 
 
 def hanging_lines(base: RuleBase, case: Case, hanging: Iterable[OnlyIf]) -> list[str]:
@@ -103,10 +153,8 @@ def hanging_lines(base: RuleBase, case: Case, hanging: Iterable[OnlyIf]) -> list
         lines += heading(f"Not known: {questions[key].name}")
         for finding in dict.fromkeys(item.finding for item in items):
             lines += para(f"{finding}:", 2)
-            lines += bullets(
-                (f"{i.title}: only if it {condition(teller, questions[key], i)}" for i in items if i.finding == finding),
-                4,
-            )
+            here = [item for item in items if item.finding == finding]
+            lines += bullets((f"{i.title}: only if it {condition(teller, questions[key], i)}" for i in here), 4)
         if questions[key].help:
             lines += para(f"To find out: {questions[key].help}", 2)
     return lines
@@ -116,12 +164,14 @@ def condition(teller: Teller, question: Question, item: OnlyIf) -> str:
     """`is at least 5 in`, `is between ...`, `is denim or ...`."""
     if item.words:
         return "is " + " or ".join(f"'{question.words[word]}'" for word in item.words)
-    parts = []
-    for least, most in item.runs:
-        if least == question.least:
-            parts.append(f"at most {teller.value(most)}")
-        elif most == question.most:
-            parts.append(f"at least {teller.value(least)}")
-        else:
-            parts.append(f"between {teller.value(least)} and {teller.value(most)}")
-    return "is " + " or ".join(parts)
+    return "is " + " or ".join(_run(teller, question, least, most) for least, most in item.runs)
+
+
+def _run(teller: Teller, question: Question, least: Value, most: Value) -> str:
+    """A run of lengths; an end that lies within a mark of the end of the range is no end to speak of."""
+    assert isinstance(least, Fraction) and isinstance(most, Fraction)
+    if least - question.least < teller.tape.mark:
+        return f"at most {teller.value(most)}"
+    if question.most - most < teller.tape.mark:
+        return f"at least {teller.value(least)}"
+    return teller.value(least) if least == most else f"between {teller.value(least)} and {teller.value(most)}"

@@ -11,9 +11,10 @@ from advisor.core.figure import Figure
 from advisor.core.trace import Node
 from advisor.core.work import Finding, Option, Spread
 from advisor.lengths import TAPES, as_json
-from advisor.report.advice import condition, teller_of
+from advisor.report.advice import condition, past_limits, teller_of
 from advisor.report.labels import finding_label, option_label
 from advisor.report.plan import instruction
+from advisor.report.reckoning import number_data
 from advisor.rulebase.base import RuleBase
 from advisor.words import Teller
 
@@ -64,7 +65,7 @@ def plan_data(base: RuleBase, case: Case, plan: Plan) -> Data:
                 "try_on": step.op.try_on,
                 "serves": list(step.serves),
                 "figures": {
-                    name: figure_data(case, teller, figure) for name, figure in sorted(step.op.figures.items())
+                    name: figure_data(teller, figure) for name, figure in sorted(step.op.figures.items())
                 },
             }
             for number, step in enumerate(plan.steps, 1)
@@ -87,10 +88,10 @@ def why_data(base: RuleBase, case: Case, advice: Advice, item: Finding | Option,
     }
 
 
-def figure_data(case: Case, teller: Teller, figure: Figure) -> Data:
+def figure_data(teller: Teller, figure: Figure) -> Data:
     """One figure with its formula told and its source."""
     return {
-        "value": _value(case, figure.value) if figure.unit == "mm" else str(figure.value),
+        "value": number_data(figure.value, figure.unit, teller.tape),
         "unit": figure.unit,
         "formula": teller.formula(figure),
         "source": figure.source,
@@ -135,8 +136,9 @@ def _option(case: Case, teller: Teller, advice: Advice, option: Option) -> Data:
         "leaves": _value(case, option.work.leaves) if option.work.leaves else None,
         "cautions": list(option.cautions),
         "ruled_out": [ruling.words for ruling in option.rulings],
+        "past_limits": past_limits(option, case.limits),
         "dominated_by": option.dominated_by or None,
-        "figures": {name: figure_data(case, teller, figure) for name, figure in sorted(option.work.figures.items())},
+        "figures": {name: figure_data(teller, figure) for name, figure in sorted(option.work.figures.items())},
         "source": option.source,
     }
 

@@ -11,7 +11,7 @@ from advisor.knowledge.cards import Answer, Card, Example, Find, Veto
 from advisor.knowledge.fix import Fix
 from advisor.lengths import INCH_TAPE
 from advisor.report.lines import bullets, heading, para
-from advisor.report.rules import card_of, file_of
+from advisor.report.rules import card_of, file_of, problem_title
 from advisor.rulebase.base import RuleBase
 from advisor.rulebase.grades import AXES
 from advisor.rulebase.sources import source_line
@@ -84,7 +84,7 @@ def _fix(base: RuleBase, id: str, fix: Fix) -> dict[str, Any]:
     vetoes = _vetoes(base, id, {card.problem for _, card in answers})
     grades = [f"{axis} {getattr(fix, axis)} of 5: {base.grades.meaning(axis, getattr(fix, axis))}" for axis in AXES]
     return {
-        "answers": _unique(f"{_titles(base, card.problem)}: {card.why}" for _, card in answers),
+        "answers": _unique(f"{problem_title(base, card.problem)}: {card.why}" for _, card in answers),
         "ruled_out_by": [f"{veto.title}: {_if(veto)}" for veto in vetoes],
         "wrong_when": fix.wrong_when,
         "cautions": list(fix.cautions),
@@ -104,7 +104,7 @@ def _rule(base: RuleBase, id: str, card: Card) -> dict[str, Any]:
         data["says"] = _said(base, id, card, card.fires[0])
     elif isinstance(card, Answer):
         vetoes = _vetoes(base, card.fix, {card.problem})
-        data["answers"] = _titles(base, card.problem)
+        data["answers"] = problem_title(base, card.problem)
         data["fix"] = [f"{base.fixes[card.fix].title} ({card.fix})"]
         data["ruled_out_by"] = [f"{veto.title}: {_if(veto)}" for veto in vetoes]
     elif isinstance(card, Veto):
@@ -138,11 +138,6 @@ def _speaks_of(veto: Veto, fix: str, problem: str = "") -> bool:
     tests = [condition.test for condition in veto.when if condition.test]
     asked = [(test, inspect.signature(test).parameters) for test in tests]
     return veto.fix in ("", fix) and all(call(test, known) for test, names in asked if names.keys() <= known.keys())
-
-
-def _titles(base: RuleBase, problem: str) -> str:
-    """What a problem is called: the titles of the findings that find it."""
-    return " or ".join(_unique(card.title for _, card in _rules(base, Find) if card.problem == problem))
 
 
 def _offer(base: RuleBase, answer: Answer) -> str:

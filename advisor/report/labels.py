@@ -29,21 +29,23 @@ def letter(index: int) -> str:
 
 
 def pointed_at(advice: Advice, word: str) -> Finding | Option:
-    """The finding or option meant by a label, a title or an id. UsageError names the labels there are."""
+    """The finding or option meant by a label, a title or an id. UsageError names the labels it may be."""
     wanted = word.strip().casefold()
-    names: dict[str, Finding | Option] = {}
-    for finding in advice.findings:
-        for option in advice.options_for(finding.id):
-            names.setdefault(option.title.casefold(), option)
-            names[option.id.casefold()] = option
-            names[option_label(advice, option)] = option
-        names.setdefault(finding.title.casefold(), finding)
-        names[finding.id.casefold()] = finding
-        names[finding_label(advice, finding)] = finding
-    if wanted in names:
-        return names[wanted]
-    labels = [name for name in names if name[:1].isdigit()]
+    named: dict[str, Finding | Option] = {}
+    titled: dict[str, list[str]] = {}
+    items: tuple[Finding | Option, ...] = (*advice.findings, *advice.options)
+    for item in items:
+        label = finding_label(advice, item) if isinstance(item, Finding) else option_label(advice, item)
+        named[label] = named[item.id.casefold()] = item
+        titled.setdefault(item.title.casefold(), []).append(label)
+    if wanted in named:
+        return named[wanted]
+    labels = titled.get(wanted, [])
+    if len(labels) == 1:
+        return named[labels[0]]
+    if labels:
+        raise UsageError(f"'{word}' may be any of {len(labels)}", hint=f"say which: {', '.join(labels)}")
+    known = [name for name in (*named, *titled) if "@" not in name]
     raise UsageError(
-        f"nothing here is called '{word}'",
-        hint=nearest(wanted, [n for n in names if "@" not in n]) if labels else "nothing was found wrong yet",
+        f"nothing here is called '{word}'", hint=nearest(wanted, known) if known else "nothing was found wrong yet"
     )

@@ -4,7 +4,7 @@ from advisor.core.advice import Plan, Step
 from advisor.core.case import Case
 from advisor.core.stages import STAGE_WORDS
 from advisor.core.work import Option
-from advisor.report.advice import minutes, teller_of
+from advisor.report.advice import fix_title, head_lines, likely, minutes, past_limits, teller_of
 from advisor.report.lines import bullets, heading, para
 from advisor.rulebase.base import RuleBase
 from advisor.words import Teller
@@ -15,10 +15,10 @@ CAUTIONS_AT_ONCE = 3
 def plan_lines(base: RuleBase, case: Case, plan: Plan) -> list[str]:
     """The whole plan."""
     teller = teller_of(base, case)
-    lines = [case.title, *para(base.garment(case.garment).title)]
+    lines = head_lines(base, case)
     if not plan.advice.findings:
         return [*lines, "", "Nothing is wrong, as far as it has been told: there is nothing to plan."]
-    lines += decided_lines(plan)
+    lines += decided_lines(base, case, plan)
     if plan.steps:
         lines += total_lines(base, plan)
         lines += caution_lines(plan)
@@ -43,18 +43,22 @@ def blocked_lines(plan: Plan) -> list[str]:
     return lines + bullets(fixes)
 
 
-def decided_lines(plan: Plan) -> list[str]:
+def decided_lines(base: RuleBase, case: Case, plan: Plan) -> list[str]:
     """What each finding gets."""
     lines = heading("What is done about what")
     chosen = {option.finding: option for option in plan.advice.chosen()}
     for finding in plan.advice.findings:
         option = chosen.get(finding.id)
         lines += para(finding.words, 2, "- ")
-        if option is None:
-            lines += para("Nothing can be done about it here.", 4)
-        else:
+        held = plan.advice.choices.get(finding.id)
+        if option is not None:
             mark = " (suggested; nothing was chosen)" if finding.id in plan.suggested else ""
             lines += para(f"{option.title}{mark}", 4, "> ")
+            lines += [line for past in past_limits(option, case.limits) for line in para(past, 6)]
+        elif held is not None:
+            lines += para(f"Chosen was: {fix_title(base, held.fix)}. That is not among the options; choose again.", 4)
+        else:
+            lines += para("Nothing can be done about it here.", 4)
     return lines
 
 
@@ -62,9 +66,7 @@ def total_lines(base: RuleBase, plan: Plan) -> list[str]:
     """The plan's figures with what the grades mean."""
     totals, grades = plan.totals, base.grades
     lines = heading("What it comes to")
-    lines += para(
-        f"Time: {minutes(totals.minutes.least, totals.minutes.most)}, likely {totals.minutes.likely} minutes."
-    )
+    lines += para(f"Time: {minutes(totals.minutes.least, totals.minutes.most)}, likely {likely(totals.minutes)}.")
     lines += para(f"Hardest part: {totals.difficulty} of 5, {grades.meaning('difficulty', totals.difficulty)}.")
     lines += para(f"Weakest part lasts: {totals.durability} of 5, {grades.meaning('durability', totals.durability)}.")
     lines += para(f"Shows most: {totals.visibility} of 5, {grades.meaning('visibility', totals.visibility)}.")

@@ -1,5 +1,6 @@
 """One calculation alone: reading its inputs as typed, and telling formula, answer and source."""
 
+import re
 from collections.abc import Mapping
 from fractions import Fraction
 from inspect import getdoc
@@ -26,7 +27,10 @@ UNIT_WORDS: dict[str, str] = {
     "lb_per_inch": "pounds an inch",
     "word": "a word",
 }
-SIGNED = Fraction(20000)
+LONGEST = Fraction(20000)  # mm
+MOST_COUNT = 1000
+# Written out and short: 1e999999999 would fill the memory, and 1/0 is no number.
+_NUMBER = re.compile(r"[+-]?(\d{1,6}(\.\d{1,6})?|\d{1,6}/0*[1-9]\d{0,5})", re.ASCII)
 
 
 def formula_named(topic: str) -> Formula[..., Any]:
@@ -67,14 +71,15 @@ def _value(unit: Unit, name: str, text: str, tape: Tape) -> Value:
     if unit == "word":
         return text.strip()
     if unit == "mm":
-        return read_length(text, unit=tape.unit, least=Fraction(0), most=SIGNED, what=name.replace("_", " "))
-    try:
-        number = Fraction(text.strip())
-    except (ValueError, ZeroDivisionError) as fault:
-        raise UsageError(f"'{text}' is no number", where=name, hint=UNIT_WORDS[unit]) from fault
+        return read_length(text, unit=tape.unit, least=Fraction(0), most=LONGEST, what=name.replace("_", " "))
+    if not _NUMBER.fullmatch(text.strip()):
+        raise UsageError(f"'{text}' is no number", where=name, hint=f"{UNIT_WORDS[unit]}, of at most 6 digits a side")
+    number = Fraction(text.strip())
     if unit == "count":
         if number.denominator != 1:
             raise UsageError(f"'{text}' is no whole number", where=name, hint=UNIT_WORDS[unit])
+        if number > MOST_COUNT:
+            raise UsageError(f"'{text}' is more than any garment has", where=name, hint=f"at most {MOST_COUNT}")
         return int(number)
     return number
 
@@ -91,7 +96,7 @@ def reckoning_lines(record: Record, teller: Teller, sources: Mapping[str, Source
 
 def _about(formula: Formula[..., Any]) -> str:
     """What the formula is for, in the words of its docstring, said to a person and not to a program."""
-    return (getdoc(formula.fn) or "").replace("FigureError if", "Refused if").replace("`", "")
+    return (getdoc(formula.fn) or "").replace("FigureError", "Refused").replace("`", "")
 
 
 def _told(value: Plain, unit: Unit, teller: Teller) -> str:
@@ -115,9 +120,14 @@ def reckoning_data(record: Record, teller: Teller) -> dict[str, Any]:
 
 def _data(value: Plain, unit: Unit, teller: Teller) -> Any:
     if isinstance(value, tuple):
-        return [_data(item, unit, teller) for item in value]
+        return [number_data(item, unit, teller.tape) for item in value]
+    return number_data(value, unit, teller.tape)
+
+
+def number_data(value: Value, unit: Unit, tape: Tape) -> Any:
+    """A value of a figure: a length as mm, unit and text, a count or word as it is, other numbers as "3/2"."""
     if unit == "mm" and isinstance(value, Fraction):
-        return as_json(value, teller.tape)
+        return as_json(value, tape)
     return str(value) if isinstance(value, Fraction) else value
 
 

@@ -3,7 +3,7 @@
 from typing import Any
 
 from advisor.errors import UsageError, nearest
-from advisor.knowledge.cards import Card
+from advisor.knowledge.cards import Card, Find
 from advisor.knowledge.fix import Fix
 from advisor.report.lines import heading, para
 from advisor.rulebase.base import RuleBase
@@ -19,6 +19,12 @@ def card_of(base: RuleBase, id: str) -> Card | Fix:
 def file_of(base: RuleBase, id: str) -> str:
     """The file of a card, from the folder above rules/ on."""
     return base.files[id].relative_to(base.folder.parent).as_posix()
+
+
+def problem_title(base: RuleBase, problem: str) -> str:
+    """What a problem is called: the titles of the findings that find it; empty for one nobody finds."""
+    cards = [card for _, card in sorted(base.rules.items()) if isinstance(card, Find) and card.problem == problem]
+    return " or ".join(dict.fromkeys(card.title for card in cards))
 
 
 def card_meant(base: RuleBase, text: str) -> str:

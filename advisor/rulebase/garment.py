@@ -347,12 +347,12 @@ def _question(key: Key, slot: SlotShape, place: str) -> Question:
     neutral: Mm | str = slot.neutral if slot.kind == "word" else _start(slot.neutral, key.partition(".")[0])
     return Question(
         key=key,
-        name=slot.name.format(place=place),
-        ask=slot.ask.format(place=place),
+        name=_placed(slot.name, key, place),
+        ask=_placed(slot.ask, key, place),
         kind=slot.kind,
         neutral=neutral,
-        help=slot.help.format(place=place),
-        alone=slot.alone.format(place=place),
+        help=_placed(slot.help, key, place),
+        alone=_placed(slot.alone, key, place),
         how=slot.how,
         words=slot.words,
         least=read_length(slot.least, unit="in"),
@@ -362,3 +362,13 @@ def _question(key: Key, slot: SlotShape, place: str) -> Question:
         evidence=slot.evidence or slot.kind == "pinch",
         after=tuple((f"{key.partition('.')[0]}.{gate}", tuple(words)) for gate, words in sorted(slot.after.items())),
     )
+
+
+def _placed(text: str, key: Key, place: str) -> str:
+    """`text` with {place} filled in. KnowledgeError for any other brace."""
+    try:
+        return text.format(place=place)
+    except (KeyError, IndexError, ValueError, AttributeError) as fault:
+        raise KnowledgeError(
+            f"'{text}' cannot be filled in", where=key, hint="{place} is all that may stand in braces"
+        ) from fault

@@ -69,6 +69,12 @@ def card_files(folder: Path) -> list[Path]:
                 where=str(path),
                 hint=f"rules/<topic>/<kind>/<name>.py; {nearest(parts[1] if len(parts) > 1 else '', KINDS)}",
             )
+        if not all(part.isidentifier() for part in (parts[0], path.stem)):
+            raise KnowledgeError(
+                "has a name that cannot be an id",
+                where=str(path),
+                hint="small letters, digits and _ for the topic and for the file",
+            )
         found.append(path)
     return found
 

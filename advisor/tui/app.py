@@ -11,6 +11,7 @@ from textual.app import App
 from textual.binding import BindingType
 from textual.command import CommandPalette
 from textual.events import Resize
+from textual.timer import Timer
 
 from advisor.errors import AdvisorError
 from advisor.ground import AlreadyThere, ChangedOnDisk, clean
@@ -21,6 +22,7 @@ from advisor.tui.palette import Actions
 from advisor.tui.screens.cases import CasesScreen
 from advisor.tui.settings import Settings, keep_colors, last_colors, read_settings
 from advisor.tui.themes import THEMES, first_theme
+from advisor.tui.thinking import change_over_often
 from advisor.tui.windows import Pick, Reading, Small, Sure, too_small
 
 if TYPE_CHECKING:
@@ -28,6 +30,8 @@ if TYPE_CHECKING:
     from advisor.rulebase.base import RuleBase
     from advisor.tui.unsaved import Unsaved
 
+SETTLE_SECONDS = 0.4
+"""How long after a change of size all is laid out once more."""
 LATER = ("questions", "options", "plan", "answers", "help")
 """Screens whose modules need the engine; they are read with the rules, after the first screen is up."""
 
@@ -42,11 +46,13 @@ class AdvisorApp(App[None]):
     CSS = """
     Screen { background: $background; color: $foreground; }
     ToastRack, SearchIcon { display: none; }
+    Input > .input--placeholder { color: $secondary; }
     """
 
     def __init__(self, path: Path | None = None, settings: Settings | None = None) -> None:
-        super().__init__()
-        self.first_path = path
+        # Textual decides here, before there is a theme, whether NO_COLOR means greys or the terminal's own two colors.
+        super().__init__(ansi_color=True if os.environ.get("NO_COLOR") else None)
+        self.waiting = (path, False) if path is not None else None
         self.settings = settings or Settings()
         self.keys: Mapping[str, str] = self.settings.keys
         self.base: RuleBase | None = None
@@ -54,8 +60,10 @@ class AdvisorApp(App[None]):
         self.unsaved: Unsaved | None = None
         self.drafts: dict[str, str] = {}
         self.said = ""
+        self._settling: Timer | None = None
 
     def on_mount(self) -> None:
+        change_over_often()
         for theme in THEMES:
             self.register_theme(theme)
         self.theme = first_theme(last_colors())
@@ -70,6 +78,15 @@ class AdvisorApp(App[None]):
             self.push_screen(Small())
         elif not small and isinstance(self.screen, Small):
             self.pop_screen()
+        if self._settling is not None:
+            self._settling.stop()
+        self._settling = self.set_timer(SETTLE_SECONDS, self._settle)
+
+    def _settle(self) -> None:
+        # A screen that comes up in the very moment of a resize can miss it, and would stay drawn for the old size.
+        for screen in self.screen_stack:
+            screen.post_message(Resize(self.size, self.size))
+            screen.refresh(layout=True)
 
     def _load(self) -> None:
         try:
@@ -88,13 +105,14 @@ class AdvisorApp(App[None]):
         for screen in self.screen_stack:
             if isinstance(screen, CasesScreen):
                 screen.ready(base)
-        if self.first_path is not None:
-            self.open_case(self.first_path)
+        if self.waiting is not None:
+            path, example = self.waiting
+            self.open_case(path, example=example)
 
     def open_case(self, path: Path, *, example: bool = False) -> None:
         """Open the case in `path` and show its questions; begin it if there is none. An example becomes a copy."""
         if self.base is None:
-            self.first_path = path
+            self.waiting = (path, example)
             self.say("Still reading the rules; it opens in a moment.")
             return
         from advisor.ground import make_folder, new_path
@@ -173,21 +191,26 @@ class AdvisorApp(App[None]):
 
     def refused(self, fault: AdvisorError, note: str) -> None:
         """Something could not be saved: keep a note of it, and offer what would help."""
+        stays = "What you gave is not saved; it stays on the screen." if note else "Everything is as it was."
         if isinstance(fault, ChangedOnDisk | AlreadyThere):
             gone = isinstance(fault, ChangedOnDisk) and fault.change.found is None
             yes = "write the file again" if gone else "open the file as it is now; then answer again"
-            lines = [fault.what, fault.where, "What you gave last is not saved; it stays on the screen."]
+            lines = [fault.what, fault.where, stays, self._noted(note)]
             ask = Sure(lambda: [row for part in lines for row in para(part)], yes, "leave everything as it is")
             self.push_screen(ask, partial(self._reopen, gone))
             return
-        try:
-            if self.unsaved is not None and note:
-                self.unsaved.note(note)
-            kept = "It is noted and will be offered when the case is opened again."
-        except AdvisorError as worse:
-            kept = f"It could not be noted for later either ({worse.what}): keep this window open."
-        lines = [fault.what, fault.where, fault.hint, "What you gave is not saved; it stays on the screen.", kept]
+        lines = [fault.what, fault.where, fault.hint, stays, self._noted(note)]
         self.push_screen(Reading(lambda: [row for part in lines for row in para(part)]))
+
+    def _noted(self, note: str) -> str:
+        """Note down what could not be saved, and say so."""
+        if not note or self.unsaved is None:
+            return ""
+        try:
+            self.unsaved.note(note)
+        except AdvisorError as worse:
+            return f"It could not be noted for later either ({worse.what}): keep this window open."
+        return "It is noted, and offered when the case is opened again."
 
     def _reopen(self, gone: bool, yes: bool | None) -> None:
         session = self.session
@@ -304,5 +327,8 @@ def _screen(stage: int) -> Stage:
 def run_screens(path: Path | None) -> None:
     """Open the full screen, with the case in `path` if one is given. UsageError for settings that are wrong."""
     settings = read_settings(all_ids())
+    for name in ("COLUMNS", "LINES"):
+        # Where a shell hands these on, they would be believed, and no change of size ever noticed.
+        os.environ.pop(name, None)
     mouse = settings.mouse and os.environ.get("ADVISOR_MOUSE", "1") != "0"
     AdvisorApp(path, settings).run(mouse=mouse)

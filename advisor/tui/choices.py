@@ -4,13 +4,12 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from textwrap import wrap
 
-from textual.binding import Binding
 from textual.events import Resize
 from textual.widgets import OptionList
 from textual.widgets.option_list import Option
 
 from advisor.ground import clean
-from advisor.tui.keys import LISTS
+from advisor.tui.keys import DIGITS, LISTS
 
 HERE, HERE_IDLE, ELSEWHERE = "> ", "- ", "  "
 """Before the line chosen while the list has the keys, before it while it has not, and before all others."""
@@ -31,10 +30,12 @@ class Choices(OptionList):
 
     BINDINGS = [
         *LISTS,
-        *(Binding(str(digit), f"number({digit})", show=False) for digit in range(1, 10)),
+        *DIGITS,
     ]
     DEFAULT_CSS = """
-    Choices, Choices:focus { border: none; background: $background; background-tint: transparent; padding: 0 1; }
+    Choices, Choices:focus {
+        border: none; background: $background; background-tint: transparent; padding: 0 1; min-width: 12;
+    }
     Choices > .option-list--option-highlighted { background: $panel; color: $foreground; text-style: none; }
     Choices:focus > .option-list--option-highlighted { background: $primary; color: $background; text-style: bold; }
     Choices > .option-list--option-hover { background: $surface; }
@@ -78,12 +79,12 @@ class Choices(OptionList):
     def action_page_up(self) -> None:
         """A page up. A list that is hidden or has no room has no pages."""
         if self.size.height:
-            super().action_page_up()
+            super().action_page_up()  # type: ignore[no-untyped-call]
 
     def action_page_down(self) -> None:
         """A page down."""
         if self.size.height:
-            super().action_page_down()
+            super().action_page_down()  # type: ignore[no-untyped-call]
 
     def on_resize(self, event: Resize) -> None:
         self.mark()

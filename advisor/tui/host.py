@@ -52,6 +52,11 @@ def host(screen: Screen[Any]) -> Host:
     return cast(Host, screen.app)
 
 
+def undo_key(screen: Screen[Any]) -> str:
+    """The letter that takes things back: hers, if the settings give it one."""
+    return host(screen).keys.get("undo", "u")
+
+
 def session_of(screen: Screen[Any]) -> "Session":
     """The case in hand. Screens past the first are only shown with one."""
     session = host(screen).session

@@ -126,6 +126,8 @@ IN_A_LIST = (
     ("< or Home, > or End", "first and last line"),
     ("- or PgUp, Space or PgDn", "a page up or down"),
 )
+DIGITS = tuple(Binding(str(digit), f"number({digit})", show=False) for digit in range(1, 10))
+"""For a list, and for the screens that show one, so that a digit works wherever on them one is."""
 LISTS = (
     Binding("less_than_sign", "first", "First", show=False),
     Binding("greater_than_sign", "last", "Last", show=False),

@@ -81,7 +81,9 @@ class StageName(Text):
         name = f"{stage} {STAGES[stage - 1]}"
         # Without a blank before the first and after the last, all of it fits in 40 columns.
         before, after = "" if stage == 1 else " ", "" if stage == len(STAGES) else " "
-        super().__init__(f"[{name}]" if here else f"{before}{name}{after}", classes=f"s{stage}{' here' if here else ''}")
+        super().__init__(
+            f"[{name}]" if here else f"{before}{name}{after}", classes=f"s{stage}{' here' if here else ''}"
+        )
         self.stage = stage
 
     def on_click(self, event: Click) -> None:
@@ -161,6 +163,13 @@ class Stage(Screen[None]):
         host(self).said = ""
         for said in self.query("#said").results(Text):
             said.tell("")
+
+    def shows(self, case: "Case") -> bool:
+        """Whether what was worked out for `case` can still be shown: the screen is up, and the case is still that."""
+        session = host(self).session
+        return (
+            self in self.app.screen_stack and bool(self.query(KeyLine)) and session is not None and session.case is case
+        )
 
     def changed(self, before: "Case") -> None:
         """The case is another one than `before`: something was taken back or given again."""

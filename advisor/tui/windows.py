@@ -12,7 +12,7 @@ from textual.widgets import OptionList
 
 from advisor.tui.choices import Choices, Row
 from advisor.tui.keyline import KeyLine
-from advisor.tui.keys import screen_bindings
+from advisor.tui.keys import DIGITS, screen_bindings
 from advisor.tui.look import Flow, Lines, Page, Text
 
 Answer = TypeVar("Answer")
@@ -112,7 +112,11 @@ class Sure(Window[bool]):
 class Pick(Window[str | None]):
     """A numbered list: the name of the line taken, or None."""
 
-    BINDINGS: ClassVar[list[BindingType]] = [Binding("escape,q", "back", "Back", show=False)]
+    BINDINGS: ClassVar[list[BindingType]] = [
+        Binding("escape,q", "back", "Back", show=False),
+        Binding("enter", "enter", "Take", show=False),
+        *DIGITS,
+    ]
     DEFAULT_CSS = FRAME.format(name="Pick") + "Pick > .frame { max-width: 60; } Pick Choices { height: auto; }"
 
     def __init__(self, ask: str, rows: Iterable[Row], at: int = 0) -> None:
@@ -135,6 +139,15 @@ class Pick(Window[str | None]):
         """A line was taken."""
         event.stop()
         self.dismiss(event.option.id)
+
+    def action_number(self, number: int) -> None:
+        """The line with this number: here too, for who types on before the list is drawn."""
+        if number <= len(self.rows):
+            self.dismiss(self.rows[number - 1].id)
+
+    def action_enter(self) -> None:
+        """The line that stands ready."""
+        self.dismiss(self.rows[self.at].id)
 
     def action_back(self) -> None:
         """Nothing of it."""

@@ -63,9 +63,9 @@ def case_for(garment: str, person: dict[str, float], tape: str = "cm", longer: i
             answers[key] = Known(mm, "measured")
             answers |= {gate: Known(words[0]) for gate, words in question.after}
     for key, question in questions.items():
-        if key.endswith(".edge") and question.kind == "length" and "bodice" not in key and "band" not in key:
-            if question.least <= MIDDLE <= question.most:
-                answers[key] = Known(MIDDLE, "measured")
+        edge = key.endswith(".edge") and question.kind == "length" and "bodice" not in key and "band" not in key
+        if edge and question.least <= MIDDLE <= question.most:
+            answers[key] = Known(MIDDLE, "measured")
     return Case(garment, "a real body", tape=tape, answers=answers)  # type: ignore[arg-type]
 
 

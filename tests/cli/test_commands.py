@@ -65,6 +65,9 @@ def test_lengths_in_json_carry_mm_unit_and_text(case: Path, tmp_path: Path) -> N
         (("advise",), "Missing argument"),
         (("advise", "nowhere.toml"), "no such file"),
         (("why", "lamplighter.toml", "9z"), "nothing here is called '9z'"),
+        (("why", "lamplighter.toml", "Leave it as it is"), "say which: 1c, "),
+        (("interview", "--plain", "nowhere/fox.toml"), "there is no such folder"),
+        (("interview", "--plain", "f" * 300 + ".toml"), "too long"),
         (("advise", "broken.toml"), "broken.toml"),
     ],
 )
@@ -102,8 +105,76 @@ def test_a_plain_interview_from_a_pipe_begins_saves_and_stops(tmp_path: Path) ->
 
 
 def test_help_does_not_load_what_it_does_not_need(tmp_path: Path) -> None:
-    code = "import sys; sys.argv=['advisor','--help']\ntry:\n import advisor.cli.app as a; a.main()\nexcept SystemExit: pass\n"
+    code = "import sys; sys.argv=['advisor','--help']\n"
+    code += "try:\n import advisor.cli.app as a; a.main()\nexcept SystemExit: pass\n"
     code += "print([m for m in ('textual','pint','experta') if m in sys.modules])"
     env = {**os.environ, "PYTHONPATH": str(ROOT)}
     done = subprocess.run([sys.executable, "-c", code], cwd=tmp_path, env=env, capture_output=True, text=True)
     assert done.stdout.strip().endswith("[]"), done.stdout + done.stderr
+
+
+def with_more(case: Path, more: str) -> str:
+    case.write_text(CASE + more, encoding="utf-8")
+    return str(case)
+
+
+@pytest.mark.parametrize("command", ["advise", "plan"])
+@pytest.mark.parametrize(
+    ("fix", "told"), [("girth.fixes.back_darts", "Sew darts into the back"), ("gone.fixes.away", "do not know")]
+)
+def test_a_choice_that_is_not_on_offer_is_named(case: Path, tmp_path: Path, command: str, fix: str, told: str) -> None:
+    done = run(command, with_more(case, f'[choices]\n"waist_low@bodice" = {{ fix = "{fix}" }}\n'), cwd=tmp_path)
+    said = " ".join(done.stdout.split())
+    assert "Chosen was:" in said and told in said and "choose again" in said
+    assert "Nothing can be done" not in said
+
+
+@pytest.mark.parametrize("low", [CASE, CASE[: CASE.index("[answers")]], ids=["something wrong", "nothing wrong"])
+def test_a_choice_that_waits_is_named(case: Path, tmp_path: Path, low: str) -> None:
+    case.write_text(low + '[choices]\n"too_wide@trousers" = { fix = "girth.fixes.back_darts" }\n', encoding="utf-8")
+    said = " ".join(run("advise", str(case), cwd=tmp_path).stdout.split())
+    assert "Kept, but not needed now" in said
+    assert "Too wide at the waist (the trousers): Sew darts into the back, in pairs" in said
+
+
+def test_what_goes_past_her_limits_is_told(case: Path, tmp_path: Path) -> None:
+    path = with_more(case, "[limits]\nhardest = 1\nweakest = 5\n")
+    for command in ("advise", "plan"):
+        said = " ".join(run(command, path, cwd=tmp_path).stdout.split())
+        assert "Harder than the limit you set: " in said and "Lasts less than the limit you set: " in said
+    options = json.loads(run("advise", path, "--json", cwd=tmp_path).stdout)["findings"][0]["options"]
+    assert [len(option["past_limits"]) for option in options if option["fix"] == "general.fixes.leave"] == [0]
+    assert all(
+        any("Harder" in line for line in option["past_limits"]) == (option["closes"] and option["difficulty"] > 1)
+        for option in options
+    )
+
+
+def test_a_long_title_is_wrapped(case: Path, tmp_path: Path) -> None:
+    case.write_text(CASE.replace("The lamplighter, act one", "lamp " * 40), encoding="utf-8")
+    for command in ("advise", "plan"):
+        assert max(map(len, run(command, str(case), cwd=tmp_path).stdout.splitlines())) <= 78
+
+
+@pytest.mark.parametrize("args", [["\x1b[31mx"], ["why", "lamplighter.toml", "\x1b[2J"], ["advise", "\x1b]0;x\x07"]])
+def test_what_is_typed_is_shown_harmless(case: Path, tmp_path: Path, args: list[str]) -> None:
+    done = run(*args, cwd=tmp_path)
+    assert done.returncode == 2 and "\x1b" not in done.stderr + done.stdout and "\x07" not in done.stderr
+
+
+@pytest.mark.skipif(not Path("/dev/full").exists(), reason="no device here that is always full")
+@pytest.mark.parametrize("args", [["reckon", "--list"], ["reckon", "--list", "--json"]])
+def test_a_full_disk_is_told_plainly(tmp_path: Path, args: list[str]) -> None:
+    env = {**os.environ, "PYTHONPATH": str(ROOT)}
+    with open("/dev/full", "w", encoding="utf-8") as full:
+        command = [sys.executable, "-m", "advisor", *args]
+        done = subprocess.run(command, cwd=tmp_path, env=env, stdout=full, stderr=subprocess.PIPE, text=True)
+    assert done.returncode == 2 and "cannot be written" in done.stderr and "Traceback" not in done.stderr
+
+
+def test_a_title_that_cannot_be_is_asked_for_again(tmp_path: Path) -> None:
+    path = tmp_path / "fox.toml"
+    typed = f"{'x' * 300}\nThe \x1b[31mfox\nThe fox\none_piece\nin\nquit\n"
+    done = run("interview", "--plain", str(path), cwd=tmp_path, text=typed)
+    assert done.returncode == 0, done.stderr
+    assert 'title = "The fox"' in path.read_text(encoding="utf-8") and "\x1b" not in done.stdout

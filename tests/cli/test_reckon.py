@@ -54,8 +54,21 @@ def test_the_list_is_whole(tmp_path: Path) -> None:
         (("seams.pinch_to_loss", "depth=27-28in", "places=1"), "range"),
         (("seams.pinch_to_loss", "depth"), "gives no value"),
         ((), "which calculation"),
+        (("hems.circle_length", "radius=1in", "part=1e400"), "no number"),
+        (("hems.circle_length", "radius=1in", "part=1/0"), "no number"),
+        (("hems.circle_length", "radius=1in", "part=10000000"), "no number"),
+        (("darts.from_center", "quarter=8in", "pairs=900000"), "more than any garment has"),
     ],
 )
 def test_refusals(tmp_path: Path, args: tuple[str, ...], told: str) -> None:
     done = run("reckon", *args, cwd=tmp_path)
     assert done.returncode == 2 and told in done.stderr and "Traceback" not in done.stderr
+
+
+def test_no_code_word_reaches_the_person(tmp_path: Path) -> None:
+    from advisor.figures import FORMULAS
+    from advisor.report.reckoning import _about
+
+    told = [_about(formula) for formula in FORMULAS.values()]
+    assert any("Refused if" in text for text in told)
+    assert not [text for text in told if "Error" in text or "`" in text]

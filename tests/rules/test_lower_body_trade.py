@@ -191,6 +191,15 @@ def test_a_loose_seat_and_a_loose_waist_never_end_in_darts_over_a_balloon() -> N
     assert fitted["girth.fixes.back_darts"].open
 
 
+@pytest.mark.parametrize("shape", ["straight", "curved"])
+def test_a_band_straight_or_curved_loses_what_the_garment_loses(shape: str) -> None:
+    plan = plan_for({**wide("waist", "2 in"), "band.shape": shape}, garment="jeans")
+    after = plan.advice.model.measures
+    assert after["band.edge"] == after["jeans.edge"] == inches(34)
+    told = next(step.op.says for step in plan.steps if step.op.id == "seam band.edge")
+    assert ("top edge loses a little more" in told) is (shape == "curved")
+
+
 def test_lifting_at_the_waist_shortens_opening_and_legs() -> None:
     plan = plan_for(LOW, {"crotch_low@crotch": "crotch.fixes.lift_at_waist"}, garment="trousers")
     found = {f.id: f.amount for f in plan.advice.findings}

@@ -3,6 +3,7 @@
 from collections.abc import Mapping
 
 import pytest
+
 from advisor.core.work import Option
 from tests.rules.mutate import Worked, closes, notices, plan_for, worked
 

@@ -3,10 +3,12 @@
 from itertools import pairwise
 
 import pytest
+
 from advisor.core.work import Option
 from advisor.figures.ease import USUAL
 from advisor.figures.exact import inches
 from tests.rules.mutate import closes, notices, plan_for
+from tests.rules.test_case_files import opened
 from tests.rules.test_shirt import (
     BACK,
     BROAD,
@@ -254,3 +256,20 @@ def test_bleach_is_for_white_cotton_that_was_tried() -> None:
         ("cloth.kind", "silk", "bleach_fiber"),
     ):
         assert rules(offered({**OLD, key: word}, "stained@stain")["stain.fixes.bleach"]) == [f"stain.vetoes.{rule}"]
+
+
+@pytest.mark.parametrize(
+    ("name", "done", "left"),
+    [
+        ("gardener", "finish body.sides", set()),
+        ("head_clerk", "turn collar.leaf", set()),
+        ("mayoress", "set strip body.left", set()),
+        ("fiddler", "cut shoulder.line", set()),
+        ("goose_boy", "set deeper cuff on sleeve.hem", {"body_evidence_disagrees@body"}),
+    ],
+)
+def test_the_shirts_of_the_wardrobe_store_come_to_a_plan(name: str, done: str, left: set[str]) -> None:
+    plan = opened(name)
+    assert plan.blocked == ()
+    assert done in [step.op.id for step in plan.steps]
+    assert {finding.id for finding in plan.remains} == left

@@ -9,7 +9,7 @@ from advisor.cli.shared import as_json_option, print_json, print_lines
 @click.argument("topic", required=False)
 @click.argument("inputs", nargs=-1)
 @click.option("--list", "listing", is_flag=True, help="List all calculations with their inputs.")
-@click.option("--tape", type=click.Choice(["in", "cm"]), default="in", show_default=True, help="The tape to read and say.")
+@click.option("--tape", type=click.Choice(["in", "cm"]), default="in", show_default=True, help="The tape to read on.")
 @as_json_option
 def command(topic: str | None, inputs: tuple[str, ...], listing: bool, tape: str, as_json: bool) -> None:
     """One calculation alone: TOPIC, and its inputs as name=value (several values with commas)."""

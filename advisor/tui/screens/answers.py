@@ -16,7 +16,7 @@ from advisor.interview.session import Session
 from advisor.report.answers import told_answer
 from advisor.report.lines import para
 from advisor.tui.choices import Choices, Row
-from advisor.tui.host import host, session_of
+from advisor.tui.host import host, session_of, undo_key
 from advisor.tui.keys import screen_bindings
 from advisor.tui.look import Flow, Page, Stage, Text, Where
 from advisor.tui.windows import Sure
@@ -105,7 +105,7 @@ class AnswersScreen(Stage):
         except AdvisorError as fault:
             host(self).refused(fault, "")
             return
-        self.say(f"Taken out: {session_of(self).questions[key].name}. u brings it back.")
+        self.say(f"Taken out: {session_of(self).questions[key].name}. {undo_key(self)} brings it back.")
         self.list_all(self.query_one(Choices).highlighted or 0)
 
     def action_more(self) -> None:

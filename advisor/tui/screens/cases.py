@@ -15,7 +15,7 @@ from advisor.ground import clean
 from advisor.report.lines import para
 from advisor.tui.choices import Choices, Row
 from advisor.tui.host import host
-from advisor.tui.keys import screen_bindings
+from advisor.tui.keys import DIGITS, screen_bindings
 from advisor.tui.look import Flow, Page, Stage, Text, Where
 from advisor.tui.shelf import Found, own_folder, shelf, where_kept
 
@@ -33,7 +33,7 @@ class CasesScreen(Stage):
 
     KEYS = "cases"
     STAGE = 1
-    BINDINGS: ClassVar[list[BindingType]] = screen_bindings("cases")
+    BINDINGS: ClassVar[list[BindingType]] = [*screen_bindings("cases"), *DIGITS]
     DEFAULT_CSS = """
     CasesScreen #ask { margin: 1 1 0 1; height: auto; text-style: bold; }
     CasesScreen.-short #ask { margin: 0 1; }
@@ -86,7 +86,7 @@ class CasesScreen(Stage):
     def list_all(self, found: tuple[Found, ...]) -> None:
         """Show what there is."""
         self.found = found
-        if self.step or not self.is_attached:
+        if self.step or not self.query(Choices):
             return
         rows = [Row(NEW, "Begin a new case")]
         for number, case in enumerate(found):
@@ -148,6 +148,11 @@ class CasesScreen(Stage):
         field = self.query_one(Input)
         field.value = text
         field.focus()
+
+    def action_number(self, number: int) -> None:
+        """Take the line with this number."""
+        if not self.has_class("asking"):
+            self.query_one(Choices).action_number(number)
 
     async def action_back(self) -> None:
         """Out of beginning a case, one step at a time."""

@@ -32,11 +32,11 @@ def detail_lines(
 ) -> list[str]:
     """Everything about one option, in the order one needs it."""
     teller, questions = teller_of(base, case), base.garment(case.garment).questions
-    lines = [row for ruling in option.rulings for row in para(f"Ruled out: {ruling.words}")]
-    lines += para("w tells what would change that.") if option.rulings else risk_lines(option)
-    held = advice.choices.get(option.finding)
+    held, lines = advice.choices.get(option.finding), list[str]()
     if held and held.fix == option.fix and not suggested and held.reason:
         lines += para(f"Your reason: {held.reason}")
+    lines += [row for ruling in option.rulings for row in para(f"Ruled out: {ruling.words}")]
+    lines += para("w tells what would change that.") if option.rulings else risk_lines(option)
     for item in hanging:
         name = questions[item.key].name
         lines += para(f"You cannot say: {name}. This stands only if it {condition(teller, questions[item.key], item)}.")

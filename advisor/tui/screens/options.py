@@ -19,7 +19,7 @@ from advisor.report.labels import finding_label, letter
 from advisor.report.lines import para
 from advisor.report.why import why_lines
 from advisor.tui.choices import Choices, Row
-from advisor.tui.host import host, session_of
+from advisor.tui.host import host, session_of, undo_key
 from advisor.tui.keys import screen_bindings
 from advisor.tui.look import Flow, Page, Stage, Text, Where
 from advisor.tui.screens.detail import detail_lines, idle_line, risk_words
@@ -109,7 +109,7 @@ class OptionsScreen(Stage):
 
     def show_all(self, followed: Followed, case: Case, finding: str, fix: str) -> None:
         """Show the findings, with this one on the line."""
-        if not self.is_attached or session_of(self).case is not case:
+        if not self.shows(case):
             return
         self.followed, self.hanging = followed, ()
         findings = followed.advice.findings
@@ -128,7 +128,7 @@ class OptionsScreen(Stage):
 
     def show_hanging(self, hanging: tuple[OnlyIf, ...], case: Case) -> None:
         """What stands only for some values of something she cannot say is known now."""
-        if self.is_attached and session_of(self).case is case:
+        if self.shows(case):
             self.hanging = hanging
             self.show_detail()
 
@@ -277,7 +277,7 @@ class OptionsScreen(Stage):
             host(self).tell(fault)
             return False
         risk = " Some of its work cannot be undone; the plan says what to check before." if risk_words(option) else ""
-        self.say(f"Chosen.{risk} u takes the choice back.")
+        self.say(f"Chosen.{risk} {undo_key(self)} takes the choice back.")
         self.work_out(option.finding, option.fix)
         return True
 
@@ -301,7 +301,7 @@ class OptionsScreen(Stage):
         except AdvisorError as fault:
             host(self).refused(fault, "")
             return
-        self.say("Taken back; the first in rank stands again. u brings your choice back.")
+        self.say(f"Taken back; the first in rank stands again. {undo_key(self)} brings your choice back.")
         self.work_out(finding.id, "")
 
     def action_other(self) -> None:

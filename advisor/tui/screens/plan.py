@@ -69,7 +69,7 @@ class PlanScreen(Stage):
 
     def show_plan(self, plan: Plan, case: Case) -> None:
         """Show the plan, each part in a block of its own."""
-        if not self.is_attached or session_of(self).case is not case:
+        if not self.shows(case):
             return
         self.plan = plan
         self.made.clear()

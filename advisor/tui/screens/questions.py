@@ -17,12 +17,14 @@ from advisor.errors import AdvisorError, SaveError
 from advisor.interview.agenda import Due, search, why_asked
 from advisor.interview.session import Session
 from advisor.interview.typed import PINCHES, pinned, read_amount, read_answer
+from advisor.lengths import ReadingError
 from advisor.report.answers import told_answer
-from advisor.report.lines import bullets, para
+from advisor.report.lines import para
 from advisor.tui.choices import Choices, Row
-from advisor.tui.host import host, session_of
-from advisor.tui.keys import screen_bindings
+from advisor.tui.host import host, session_of, undo_key
+from advisor.tui.keys import DIGITS, screen_bindings
 from advisor.tui.look import Flow, Page, Stage, Text, Where
+from advisor.tui.screens.asking import same, such_as, told_count, why_told
 from advisor.tui.thinking import once, stepwise
 from advisor.tui.unsaved import answer_note
 from advisor.tui.windows import Reading
@@ -30,6 +32,7 @@ from advisor.tui.windows import Reading
 TYPED = "Enter takes it. Instead of a length: ? cannot say, why, later, back. Esc leaves the field."
 LOOKING = "Looking for the next question..."
 DONE = "No question left can change the advice or its numbers."
+DONE_BUT = "Nothing is left to ask but what was put off."
 
 
 class QuestionsScreen(Stage):
@@ -37,7 +40,7 @@ class QuestionsScreen(Stage):
 
     KEYS = "questions"
     STAGE = 2
-    BINDINGS: ClassVar[list[BindingType]] = screen_bindings("questions")
+    BINDINGS: ClassVar[list[BindingType]] = [*screen_bindings("questions"), *DIGITS]
     DEFAULT_CSS = """
     QuestionsScreen #told { height: auto; max-height: 60%; padding: 0 1; margin-top: 1; }
     QuestionsScreen.-short #told { margin-top: 0; }
@@ -124,22 +127,11 @@ class QuestionsScreen(Stage):
         else:
             if not shown:
                 self.app.call_from_thread(self.show_due, None, case)
-        self.app.call_from_thread(self.progress, case, self.told_count(deciding, len(skip)))
-
-    @staticmethod
-    def told_count(deciding: int, put_off: int) -> str:
-        """How many questions could change the advice, this one among them, as counted just now."""
-        if deciding == 0:
-            text = "No open question changes which fixes are advised."
-        elif deciding == 1:
-            text = "This is the only open question that could change the advice."
-        else:
-            text = f"After this one {deciding - 1} more question{'s' * (deciding > 2)} could change the advice."
-        return text + (f" Put off: {put_off}." if put_off else "")
+        self.app.call_from_thread(self.progress, case, told_count(deciding, len(skip)))
 
     def progress(self, case: Case, text: str) -> None:
         """Show how far it is, if the case is still the one that was looked at."""
-        if self.is_attached and session_of(self).case is case:
+        if self.shows(case):
             unknown = sum(isinstance(answer, Unknown) for answer in case.answers.values())
             known = len(case.answers) - unknown
             counts = f"Answered: {known}." + (f" Cannot say: {unknown}." if unknown else "")
@@ -147,7 +139,7 @@ class QuestionsScreen(Stage):
 
     def show_due(self, due: Due | None, case: Case) -> None:
         """Show the question that is due, or that there is none left."""
-        if not self.is_attached or session_of(self).case is not case or self.again:
+        if not self.shows(case) or self.again:
             return
         self.bare()
         if due is None:
@@ -159,7 +151,7 @@ class QuestionsScreen(Stage):
     def show_done(self) -> None:
         """What can be done now that nothing is left to ask."""
         put_off = len(session_of(self).put_off)
-        self.words("ask", DONE)
+        self.words("ask", DONE_BUT if put_off else DONE)
         rows = [Row("options", "See what is wrong and what can be done"), Row("plan", "See the plan of the work")]
         if put_off:
             rows.insert(0, Row("put_off", f"Answer what was put off ({put_off})"))
@@ -207,14 +199,10 @@ class QuestionsScreen(Stage):
         """A field to type a length into."""
         field = self.query_one(Input)
         field.value = text
-        field.placeholder = f"in {session_of(self).teller.tape.unit}, such as {self.such_as()}"
+        field.placeholder = such_as(session_of(self).case.tape)
         self.query_one("#field").display = True
         self.words("hint", TYPED)
         field.focus()
-
-    def such_as(self) -> str:
-        """A length as it is typed on this tape."""
-        return "1 1/2" if session_of(self).teller.tape.unit == "in" else "3.8"
 
     # Answering
 
@@ -309,6 +297,7 @@ class QuestionsScreen(Stage):
             self.fault(fault)
             return
         host(self).drafts.pop(key, None)
+        self.say(f"Saved. {undo_key(self)} takes it back.")
         self.find_next()
 
     def fault(self, fault: AdvisorError) -> None:
@@ -318,9 +307,16 @@ class QuestionsScreen(Stage):
             self.query_one(Choices).display = False
             self.field(host(self).drafts.get(self.due.question.key, "") if self.due else "")
             self.words("now")
-        self.words("fault", fault.what, fault.hint)
+        typed = [f"'{fault.text}'"] if isinstance(fault, ReadingError) else []
+        self.words("fault", *typed, fault.what, fault.hint)
 
     # Keys
+
+    def action_number(self, number: int) -> None:
+        """Take the line with this number, wherever on the screen one is."""
+        choices = self.query_one(Choices)
+        if choices.display:
+            choices.action_number(number)
 
     def check_action(self, action: str, parameters: tuple[object, ...]) -> bool | None:
         if action in ("unknown", "later", "why"):
@@ -400,19 +396,3 @@ class QuestionsScreen(Stage):
             self.again = False
             return
         self.find_next()
-
-
-def same(held: Answer | None, given: Answer) -> bool:
-    """Whether what is given is what the case holds already, whenever it was said."""
-    if isinstance(held, Known) and isinstance(given, Known):
-        return (held.value, held.told) == (given.value, given.told)
-    return isinstance(held, Unknown) and isinstance(given, Unknown)
-
-
-def why_told(due: Due, again: bool, lines: tuple[str, ...]) -> list[str]:
-    """Why a question is asked, in words."""
-    if lines:
-        return [*para(f"What the answer to '{due.question.ask}' can change:"), "", *bullets(lines)]
-    if due.decides and not again:
-        return para("By itself it changes nothing; it settles which questions come after it, and those can.")
-    return para("No fix hangs on it now. It sizes the work: the numbers in the plan.")

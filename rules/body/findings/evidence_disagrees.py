@@ -41,7 +41,7 @@ rule = Find(
     when=(
         given(
             "it was both tried on and measured",
-            Measure(role="body_width", slot="disagree", place=MATCH.place, mm=MATCH.over),
+            Measure(role="body_width", slot="apart", place=MATCH.place, mm=MATCH.over),
         ),
         given(
             "what was pinned was loose all round",
@@ -59,14 +59,14 @@ rule = Find(
     fires=(
         fires(
             "1/2 in apart, with help",
-            measure("body.disagree", "body_width", "1/2 in"),
+            measure("body.apart", "body_width", "1/2 in"),
             trait("body.loose_at", "body_width", "round"),
             trait("bench.help", "bench", "yes"),
             amount=length("1/2 in"),
         ),
         fires(
             "5/8 in apart, alone",
-            measure("body.disagree", "body_width", "5/8 in"),
+            measure("body.apart", "body_width", "5/8 in"),
             trait("body.loose_at", "body_width", "round"),
             trait("bench.help", "bench", "no"),
             amount=length("5/8 in"),

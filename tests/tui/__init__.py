@@ -1,0 +1,1 @@
+"""Tests of the full screen, in plain text: pictures of screens change with each version of the library."""
