@@ -171,7 +171,8 @@ async def test_typed_markup_is_text(case_file: Callable[..., Path]) -> None:
             screen.query_one("#length", Input).value = ""
         await play.press("f2", "n")
         await play.type("hem [/2 in] [b]down")
-        await play.press("1")
+        await play.press("1")  # the garment
+        await play.press("1")  # the tape
         assert "hem [/2 in] [b]down" in play.text()
 
 
