@@ -29,7 +29,7 @@ from advisor.rulebase.base import RuleBase
 from advisor.rulebase.specs import call
 from advisor.words import Teller
 
-KEPT = 4096
+KEPT = 256  # an advice holds its whole trace; a sitting makes thousands
 _remembered: OrderedDict[object, Advice] = OrderedDict()
 
 

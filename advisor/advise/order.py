@@ -12,7 +12,7 @@ from advisor.core.stages import stage_index
 from advisor.core.work import Op, OpId
 from advisor.errors import KnowledgeError
 
-KEPT = 4096
+KEPT = 1024
 _known: dict[object, tuple[tuple[Op, ...], tuple[Op, ...]]] = {}
 
 

@@ -14,8 +14,8 @@ from advisor.knowledge.fix import Fix
 from advisor.knowledge.view import Trouble, View
 from advisor.lengths import Tape
 
-KEPT = 4096
-EACH = 16
+KEPT = 1024
+EACH = 8
 
 
 @dataclass(frozen=True)
