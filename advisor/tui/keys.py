@@ -160,8 +160,9 @@ def screen_bindings(screen: str) -> list[BindingType]:
 
 
 def app_bindings() -> list[BindingType]:
-    """The bindings of the app."""
-    return bindings(replace(key, action=key.action.removeprefix("app.")) for key in EVERYWHERE if key.id != "back")
+    """The bindings of the app. Ctrl+Q comes before all others, for windows keep the app's other keys from it."""
+    rows = (replace(key, action=key.action.removeprefix("app.")) for key in EVERYWHERE if key.id != "back")
+    return [*bindings(rows), Binding("ctrl+q", "leave", "Quit", show=False, priority=True)]
 
 
 def remapped(keys: Iterable[Key], keymap: Mapping[str, str]) -> tuple[Key, ...]:

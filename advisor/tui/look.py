@@ -25,6 +25,7 @@ STAGES = ("Cases", "Questions", "Options", "Plan")
 LEAST_WIDTH = 20
 MOST_WIDTH = 90
 SAID_SECONDS = 12.0
+TALL = 20
 
 Lines = Callable[[], Iterable[str]]
 
@@ -130,7 +131,7 @@ class Stage(Screen[None]):
     STAGE: ClassVar[int] = 1
     AUTO_FOCUS = ""
     HORIZONTAL_BREAKPOINTS = [(0, "-slim"), (60, "-narrow"), (90, "-wide")]
-    VERTICAL_BREAKPOINTS = [(0, "-short"), (20, "-tall")]
+    VERTICAL_BREAKPOINTS = [(0, "-short"), (TALL, "-tall")]
     DEFAULT_CSS = """
     Stage #said { height: auto; max-height: 3; padding: 0 1; background: $panel; color: $accent; }
     Stage .label { color: $secondary; text-style: bold; height: 1; padding: 0 1; }
@@ -163,6 +164,11 @@ class Stage(Screen[None]):
         host(self).said = ""
         for said in self.query("#said").results(Text):
             said.tell("")
+
+    @property
+    def low(self) -> bool:
+        """Whether the window is too low for anything that can be left out."""
+        return self.app.size.height < TALL
 
     def shows(self, case: "Case") -> bool:
         """Whether what was worked out for `case` can still be shown: the screen is up, and the case is still that."""

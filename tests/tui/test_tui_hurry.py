@@ -20,12 +20,12 @@ KEYS = [
 SIZES = ((80, 24), (120, 40), (40, 15), (40, 12), (30, 8), (1, 1))
 
 
-@pytest.mark.parametrize("seed", range(3))
+@pytest.mark.parametrize("seed", range(2))
 async def test_any_keys_in_any_order(seed: int, case_file: Callable[..., Path], base: RuleBase) -> None:
     rng, path = Random(seed), case_file()
     kept = path.with_name("kept.toml")
     async with playing(path) as play:
-        for _ in range(60):
+        for _ in range(50):
             shutil.copy(path, kept)
             play.app.simulate_key(rng.choice(KEYS))
             if rng.random() < 0.4:

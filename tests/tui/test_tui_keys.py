@@ -132,6 +132,17 @@ async def test_while_typing_letters_are_letters_and_the_foot_says_what_works(cas
         assert "? Help" in play.lines()[-1]
 
 
+@pytest.mark.parametrize("window", ["question_mark", "g", "k", "escape"])
+async def test_ctrl_q_quits_from_everywhere(window: str) -> None:
+    async with playing() as play:
+        await play.press("n")  # a field
+        if window != "escape":
+            await play.press("escape", window)
+        await play.pilot.press("ctrl+q")
+        await play.pilot.pause()
+        assert not play.app.is_running
+
+
 async def test_ctrl_c_tells_how_to_quit_and_copies_what_is_marked(case_file: Callable[..., Path]) -> None:
     async with playing(case_file()) as play:
         await play.press("ctrl+c")

@@ -24,7 +24,7 @@ from tests.tui.play import Play, playing
 # Every third of them: the gate itself is tried with all; here it is asked whether every text goes through it.
 HOSTILE = [*sequences()[::3], *markup_strings()]
 BATCH = 240
-TALL = (160, 280)
+TALL = (120, 250)
 
 
 def test_there_is_enough_of_it_and_it_is_hostile() -> None:
@@ -32,9 +32,9 @@ def test_there_is_enough_of_it_and_it_is_hostile() -> None:
     assert not any(is_clean(text) for text in sequences())
 
 
-def batches(length: int) -> list[list[str]]:
+def batches(length: int, size: int) -> list[list[str]]:
     """The hostile texts, each cut at `length` (what is cut off is more of the same), a screen full at a time."""
-    return [[text[:length] for text in HOSTILE[start : start + BATCH]] for start in range(0, len(HOSTILE), BATCH)]
+    return [[text[:length] for text in HOSTILE[start : start + size]] for start in range(0, len(HOSTILE), size)]
 
 
 def drawn(play: Play) -> str:
@@ -67,7 +67,7 @@ async def test_titles_and_stories_in_the_list_of_cases() -> None:
     async with playing(size=TALL) as play:
         screen = play.stage
         assert isinstance(screen, CasesScreen)
-        for batch in batches(140):
+        for batch in batches(110, BATCH):
             found = [Found(Path(f"{n}.toml"), text, text, True) for n, text in enumerate(batch)]
             screen.list_all(tuple(found))
             await play.rest()
@@ -83,7 +83,7 @@ async def test_stories_reasons_and_answers_of_a_case(case_file: Callable[..., Pa
     async with playing(path, size=TALL) as play:
         session = play.app.session
         assert session is not None
-        for batch in batches(70):
+        for batch in batches(40, 500):
             told = {"waist.low_by": replace(held(session.case), told=" ".join(batch))}
             session.case = replace(
                 session.case, title=" ".join(batch), story="\n".join(batch), answers={**session.case.answers, **told}
@@ -104,7 +104,7 @@ async def test_reasons_and_the_title_at_the_options_and_in_the_plan(case_file: C
     async with playing(case_file(), size=TALL) as play:
         session = play.app.session
         assert session is not None
-        for batch in batches(70):
+        for batch in batches(40, 500):
             reason = " ".join(batch)
             choice = Choice("mending.fixes.take_metal_off", reason)
             session.case = replace(session.case, title=reason, choices={"metal_rusted@snaps": choice})
@@ -117,7 +117,7 @@ async def test_reasons_and_the_title_at_the_options_and_in_the_plan(case_file: C
 
 async def test_refusals_and_messages() -> None:
     async with playing(size=TALL) as play:
-        for batch in batches(70):
+        for batch in batches(40, 500):
             text = "\n".join(batch)
             play.app.tell(UsageError(text, where=text[:200], hint=text))
             await play.rest()
@@ -187,7 +187,7 @@ async def test_any_text_in_any_field(case_file: Callable[..., Path]) -> None:
     async with playing(case_file(), size=(80, 24)) as play:
         session = play.app.session
         assert session is not None
-        for _ in range(6):
+        for _ in range(3):
             choice = Choice("mending.fixes.take_metal_off", odd_text(rng))
             session.case = replace(
                 session.case, title=odd_text(rng), story=odd_text(rng), choices={"metal_rusted@snaps": choice}

@@ -103,13 +103,12 @@ def shelf_of(home: Path, titles: list[str], names: list[str]) -> None:
 @pytest.mark.skipif(os.name == "nt", reason="needs a pseudo-terminal")
 def test_nothing_in_the_data_reaches_the_terminal_as_a_control(tmp_path: Path) -> None:
     some = [text for text in sequences()[::2] if not any(0xD800 <= ord(char) <= 0xDFFF for char in text)]
-    titles, names = [t[:200] for t in some[:190]], [t.replace("/", "") for t in some[190:380]]
-    assert len(titles) + len(names) >= 300
+    titles, names = [t[:100] for t in some[:100]], [t.replace("/", "") for t in some[100:200]]
     runs = []
-    for title, kind in ((["hem"] * 190, "harmless"), (titles, "hostile")):
+    for title, kind in ((["hem"] * 100, "harmless"), (titles, "hostile")):
         home = tmp_path / (kind if kind == "harmless" else "host\x1b]0;x\x07ile")
-        shelf_of(home, title, [f"case {n}" for n in range(190)] if kind == "harmless" else names)
-        terminal = Terminal(home, size=(120, 400), cwd=tmp_path)
+        shelf_of(home, title, [f"case {n}" for n in range(100)] if kind == "harmless" else names)
+        terminal = Terminal(home, size=(100, 230), cwd=tmp_path)
         terminal.until("rules and")
         terminal.send("?", "Where things are")
         terminal.child.send("\x1b")
@@ -121,7 +120,7 @@ def test_nothing_in_the_data_reaches_the_terminal_as_a_control(tmp_path: Path) -
     harmless, hostile = runs
     assert hostile.kinds() <= harmless.kinds()
     # They did come through, as text: the gate leaves a mark where a control was.
-    assert hostile.seen.decode().count("\ufffd") > 300 and "\ufffd" not in harmless.seen.decode()
+    assert hostile.seen.decode().count("\ufffd") > 150 and "\ufffd" not in harmless.seen.decode()
 
 
 @pytest.mark.skipif(os.name == "nt", reason="needs a pseudo-terminal")

@@ -94,8 +94,8 @@ class AnswersScreen(Stage):
             return
         key = row.id
         name = session_of(self).questions[key].name
-        lines = para(f"Take out the answer about {name}? The question is then open again. Undo brings it back.")
-        self.app.push_screen(Sure(lambda: lines, "take it out", "keep it"), lambda yes: self._clear(key, yes))
+        text = f"Take out the answer about {name}? The question is then open again. Undo brings it back."
+        self.app.push_screen(Sure(lambda: para(text), "take it out", "keep it"), lambda yes: self._clear(key, yes))
 
     def _clear(self, key: Key, yes: bool | None) -> None:
         if not yes:

@@ -200,7 +200,7 @@ class OptionsScreen(Stage):
             head = found.words if found else ""
             detail.flow(
                 lambda: [
-                    *(para(head) if self.has_class("-short") else ()),
+                    *(para(head) if self.low else ()),
                     *detail_lines(session.base, session.case, advice, option, suggested, hanging),
                     *para(idle),
                 ]

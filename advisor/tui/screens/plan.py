@@ -150,8 +150,8 @@ class PlanScreen(Stage):
         try:
             export_text(path, self.text())
         except AlreadyThere:
-            lines = para(f"There is a file {path} already.")
-            ask = Sure(lambda: lines, "replace it by the plan as it is now", "leave it as it is")
+            text = f"There is a file {path} already."
+            ask = Sure(lambda: para(text), "replace it by the plan as it is now", "leave it as it is")
             self.app.push_screen(ask, partial(self.replace, path))
         except AdvisorError as fault:
             host(self).tell(fault)

@@ -135,7 +135,7 @@ class QuestionsScreen(Stage):
             unknown = sum(isinstance(answer, Unknown) for answer in case.answers.values())
             known = len(case.answers) - unknown
             counts = f"Answered: {known}." + (f" Cannot say: {unknown}." if unknown else "")
-            self.words("progress", text, *([counts] if self.has_class("-tall") else []))
+            self.words("progress", text, *([counts] if not self.low else []))
 
     def show_due(self, due: Due | None, case: Case) -> None:
         """Show the question that is due, or that there is none left."""
