@@ -29,8 +29,12 @@ def make_plan(base: RuleBase, world: World, choices: Mapping[FindingId, Choice],
     ops, serves = merged(chosen)
     steps = tuple(Step(op, tuple(serves[op.id])) for op in ordered(ops, world.model.states))
     final, blocked = work_through((step.op for step in steps), world.model)
-    remains = advice.remains
-    if open_problems(base, final) != {finding.id for finding in remains}:
+    remains, left = advice.remains, open_problems(base, final)
+    if left != {finding.id for finding in remains}:
+        if not blocked:
+            # All of it can be done, yet comes to another garment than the choices did stage by stage: a rule is wrong.
+            odd = ", ".join(sorted(left ^ {finding.id for finding in remains}))
+            raise KnowledgeError(f"the order of work leaves another garment than the choices: {odd}", where="plan")
         remains = advise(base, replace(world, model=final), {}, limits).findings
     return Plan(
         advice=advice,
@@ -50,7 +54,7 @@ def merged(options: Iterable[Option]) -> tuple[list[Op], dict[OpId, list[OptionI
     for option in options:
         for op in option.work.ops:
             kept = ops.setdefault(op.id, op)
-            if kept.effects != op.effects:
+            if kept is not op and kept.effects != op.effects:
                 raise KnowledgeError(
                     f"'{op.id}' means two different things", where=option.fix, hint="give one of them another id"
                 )

@@ -1,7 +1,9 @@
 """Ranking: difficulty against durability, visibility weighed in; every term can be shown, and the order is total."""
 
+from collections.abc import Iterable
 from dataclasses import replace
 from fractions import Fraction
+from functools import lru_cache
 
 from advisor.core.case import Limits
 from advisor.core.work import Option
@@ -10,18 +12,28 @@ from advisor.core.work import Option
 def score(option: Option, limits: Limits) -> Fraction:
     """The weighed sum: ease (6 - difficulty), durability, and discretion (6 - visibility). Higher is better."""
     grades = option.grades
+    return _score(grades.difficulty, grades.durability, grades.visibility, limits)
+
+
+@lru_cache(maxsize=1024)
+def _score(difficulty: int, durability: int, visibility: int, limits: Limits) -> Fraction:
     return (
-        limits.weigh_difficulty * (6 - grades.difficulty)
-        + limits.weigh_durability * grades.durability
-        + limits.weigh_visibility * (6 - grades.visibility)
+        limits.weigh_difficulty * (6 - difficulty)
+        + limits.weigh_durability * durability
+        + limits.weigh_visibility * (6 - visibility)
     )
 
 
 def dominates(a: Option, b: Option) -> bool:
     """Whether `a` is at least as good as `b` on every axis, minutes too, and better on one."""
-    ours = (-a.grades.difficulty, a.grades.durability, -a.grades.visibility, -a.minutes.likely)
-    theirs = (-b.grades.difficulty, b.grades.durability, -b.grades.visibility, -b.minutes.likely)
+    ours, theirs = _axes(a), _axes(b)
     return all(x >= y for x, y in zip(ours, theirs, strict=True)) and ours != theirs
+
+
+def _axes(option: Option) -> tuple[int, int, int, int]:
+    """What may be traded against each other; higher is better."""
+    grades = option.grades
+    return -grades.difficulty, grades.durability, -grades.visibility, -option.minutes.likely
 
 
 def within(option: Option, limits: Limits) -> bool:
@@ -31,22 +43,29 @@ def within(option: Option, limits: Limits) -> bool:
     return option.grades.difficulty <= limits.hardest and option.grades.durability >= limits.weakest
 
 
-def rank(options: list[Option], limits: Limits) -> list[Option]:
+def _full(option: Option) -> bool:
+    """Whether it may be chosen and closes the finding whole: only such options are weighed against each other."""
+    return option.open and option.closes and not option.work.leaves
+
+
+def _marked(option: Option, rivals: Iterable[Option]) -> Option:
+    better = min((rival.id for rival in rivals if dominates(rival, option)), default="") if _full(option) else ""
+    return replace(option, dominated_by=better) if better else option
+
+
+def rank(options: Iterable[Option], limits: Limits) -> list[Option]:
     """Best first: allowed before ruled out, within limits before past them, closing before leaving.
 
     Then undominated before dominated, then by score; ties by easier, longer lasting, less seen, quicker, name.
     """
-    rivals = [o for o in options if o.open and o.closes and not o.work.leaves]
-    marked = [
-        replace(o, dominated_by=min((r.id for r in rivals if dominates(r, o)), default="")) if o in rivals else o
-        for o in options
-    ]
+    options = list(options)
+    rivals = [option for option in options if _full(option)]
     return sorted(
-        marked,
+        (_marked(option, rivals) for option in options),
         key=lambda o: (
             not o.open,
-            not o.closes,
             not within(o, limits),
+            not o.closes,
             o.work.leaves > 0,
             o.dominated_by != "",
             -score(o, limits),

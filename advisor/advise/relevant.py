@@ -18,13 +18,15 @@ def may_matter(base: RuleBase, world: World, advice: Advice, key: Key) -> bool:
 
 
 def fed_by(world: World, key: Key) -> frozenset[Key]:
-    """`key` and every key whose value is taken or worked out from it."""
+    """`key` and every key whose value is taken or worked out from it, or means something only with it."""
     garment, found, grew = world.garment, {key}, True
+    gates = [(k, {gate for gate, _ in garment.questions[k].after}) for k in world.given]
     while grew:
         more = {k for k, start in garment.measures.items() if start in found and k not in world.given}
         more |= {k for k, ways in garment.reckoned.items() if any(t.key in found for way in ways for t in way)}
         more |= {other for k, other in garment.compared.items() if k in found}
         more |= {k for k, entry in garment.by_word.items() if entry.state in found}
+        more |= {k for k, before in gates if before & found}
         grew = not more <= found
         found |= more
     return frozenset(found)
@@ -43,10 +45,10 @@ def readable(base: RuleBase, world: World, advice: Advice) -> frozenset[Key]:
         wanted |= slots_read(card)
     wanted |= {(entry.role, entry.slot) for entry in base.grades.shape.shift}
     wanted |= {(entry.role, entry.slot) for entry in base.grades.shape.cap}
-    keys = set(advice.reads)
-    for join in world.garment.joins:
-        keys |= {join[0].a, join[0].b, *(key for key, _ in join[0].when)}
+    keys, all_wanted = set(advice.reads), frozenset(wanted)
+    for join, _ in world.garment.joins:
+        keys |= {join.a, join.b, *(key for key, _ in join.when)}
     for key in (*world.model.measures, *world.model.states):
-        if looked_at(world.model.places[place_of(key)].role, slot_of(key), frozenset(wanted)):
+        if looked_at(world.model.places[place_of(key)].role, slot_of(key), all_wanted):
             keys.add(key)
     return frozenset(keys)

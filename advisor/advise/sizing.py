@@ -3,10 +3,10 @@
 A fix is a pure function of the trouble and of the keys it reads, so the same values read give the same work.
 """
 
-from collections import OrderedDict
+from collections.abc import Mapping
 from dataclasses import dataclass
 
-from advisor.core.case import FixId
+from advisor.advise.kept import KeptByReads, Numbers
 from advisor.core.model import Key, Model, Value
 from advisor.core.work import Work
 from advisor.figures.formula import FigureError
@@ -14,11 +14,10 @@ from advisor.knowledge.fix import Fix
 from advisor.knowledge.view import Trouble, View
 from advisor.lengths import Tape
 
-KEPT = 1024
-EACH = 8
+KEPT = 4096
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class Sized:
     """What a fix comes to, or why it cannot be reckoned, and the keys it looked at."""
 
@@ -27,20 +26,22 @@ class Sized:
     reads: frozenset[Key]
 
 
-_known: OrderedDict[object, list[tuple[tuple[tuple[Key, Value | None], ...], Sized]]] = OrderedDict()
+_known: KeptByReads[Sized] = KeptByReads(KEPT)
+_benches = Numbers(64)
 
 
-def size(garment: str, id: FixId, fix: Fix, trouble: Trouble, model: Model, tape: Tape) -> Sized:
-    """The work of `fix` for `trouble` on this garment."""
-    entries = _known.setdefault((garment, id, fix, trouble, tape), [])
-    for values, sized in entries:
-        if all(_value(model, key) == value for key, value in values):
-            return sized
-    sized = _size(fix, trouble, model, tape)
-    entries.insert(0, (tuple((key, _value(model, key)) for key in sorted(sized.reads)), sized))
-    del entries[EACH:]
-    if len(_known) > KEPT:
-        _known.popitem(last=False)
+def bench(garment: str, tape: Tape) -> int:
+    """A number for all that sizing depends on besides the fix, the trouble and the values read."""
+    return _benches.of((garment, tape))
+
+
+def size(bench: int, fix: Fix, trouble: Trouble, model: Model, tape: Tape, values: Mapping[Key, Value]) -> Sized:
+    """The work of `fix` for `trouble` on this garment. `values`: its measures and states in one."""
+    token = (bench, fix, trouble.finding, trouble.problem, trouble.place, trouble.role, trouble.mm)
+    sized = _known.get(token, values)
+    if sized is None:
+        sized = _size(fix, trouble, model, tape)
+        _known.put(token, tuple(sorted(sized.reads)), values, sized)
     return sized
 
 
@@ -51,7 +52,3 @@ def _size(fix: Fix, trouble: Trouble, model: Model, tape: Tape) -> Sized:
     except FigureError as refused:
         work, fault = Work({}, ()), refused
     return Sized(work, fault, frozenset(view.reads))
-
-
-def _value(model: Model, key: Key) -> Value | None:
-    return model.measures[key] if key in model.measures else model.states.get(key)

@@ -11,6 +11,7 @@ from fractions import Fraction
 from itertools import pairwise
 
 from advisor.advise.follow import Followed, follow
+from advisor.advise.kept import Kept
 from advisor.advise.order import ordered
 from advisor.advise.plan import merged
 from advisor.advise.world import World, world_of
@@ -44,15 +45,35 @@ class Group:
     followed: Followed
 
 
-def outcome(base: RuleBase, case: Case, suppose: Mapping[Key, Value]) -> tuple[Followed, Signature]:
+Outcome = tuple[Followed, Signature]
+
+KEPT = 1024
+# By the identity of the case and of the question, which are kept beside so that no others can take it.
+_outcomes: Kept[tuple[Case, Outcome]] = Kept(KEPT)
+_grids: Kept[tuple[Question, tuple[Value, ...]]] = Kept(KEPT)
+
+
+def outcome(base: RuleBase, case: Case, suppose: Mapping[Key, Value]) -> Outcome:
     """The advice followed to its end with `suppose` in place of answers, and its signature."""
-    world = world_of(case, base.garment(case.garment), suppose)
-    followed = follow(base, world, case.choices, case.limits, told=False)
-    return followed, signature(followed, world)
+    token = (base, id(case), frozenset(suppose.items()))
+    known = _outcomes.get(token)
+    if known is None:
+        world = world_of(case, base.garment(case.garment), suppose)
+        followed = follow(base, world, case.choices, case.limits, told=False)
+        known = _outcomes.put(token, (case, (followed, signature(followed, world))))
+    return known[1]
 
 
 def grid(question: Question, tape: Tape) -> tuple[Value, ...]:
     """The values a sweep starts from: every word, or a halving grid over the range, on the tape."""
+    token = (id(question), tape)
+    known = _grids.get(token)
+    if known is None:
+        known = _grids.put(token, (question, _grid(question, tape)))
+    return known[1]
+
+
+def _grid(question: Question, tape: Tape) -> tuple[Value, ...]:
     if question.kind == "word":
         return tuple(question.words)
     run = question.most - question.least
@@ -84,12 +105,14 @@ def sweep(base: RuleBase, case: Case, key: Key) -> tuple[Group, ...]:
 
 
 def _bisect(low: Mm, high: Mm, at: Callable[[Value], tuple[Followed, Signature]], tape: Tape) -> None:
-    while high - low > tape.mark and at(low)[1] != at(high)[1]:
-        middle = on_tape((low + high) / 2, tape)
-        if at(middle)[1] == at(low)[1]:
-            low = middle
-        else:
-            high = middle
+    if high - low <= tape.mark or at(low)[1] == at(high)[1]:
+        return
+    middle = on_tape((low + high) / 2, tape)
+    if low < middle < high:
+        # The middle may be like neither end: then there is a flip on both sides of it.
+        at(middle)
+        _bisect(low, middle, at, tape)
+        _bisect(middle, high, at, tape)
 
 
 def _grouped(question: Question, seen: Mapping[Value, tuple[Followed, Signature]]) -> tuple[Group, ...]:

@@ -1,18 +1,30 @@
 """Building the trace while the advice is worked out."""
 
 from collections.abc import Sequence
+from functools import lru_cache
 from types import MappingProxyType
 
+from advisor.advise.kept import Kept
 from advisor.advise.world import World
 from advisor.core.figure import Figure
-from advisor.core.model import Change, Effect, Key, Model
+from advisor.core.model import Change, Effect, Key, Mm, Model
 from advisor.core.trace import Node, NodeKind, Trace
 from advisor.core.work import NodeId
 from advisor.engine import SlotFact
 from advisor.knowledge.facts import Joined, Measure, Trait
+from advisor.lengths import Tape
 from advisor.words import Teller, capital
 
 HOW_WORDS = {"pinned": "as pinned", "measured": "as measured", "told": "as you said"}
+
+KEPT = 4096
+# By the identity of the figure, which is kept beside its words so that no other can take it.
+_told: Kept[tuple[Figure, NodeId, str]] = Kept(KEPT)
+
+
+@lru_cache(maxsize=KEPT)
+def _shown(tape: Tape, mm: Mm) -> str:
+    return Teller(tape, {}).value(mm)
 
 
 class Tracer:
@@ -74,24 +86,26 @@ class Tracer:
             if mm or not parts:
                 mark = ("- " if sign < 0 else "+ ") if parts else ("-" if sign < 0 else "")
                 nominal = term != "" and self._nominal(term)
-                parts.append(mark + ("as it is now" if nominal else self.teller.value(mm)))
+                parts.append(mark + ("as it is now" if nominal else self._shown(mm)))
         return " ".join(parts)
 
     def _value(self, key: Key, model: Model) -> str:
         if key in model.measures:
-            return self.teller.value(model.measures[key])
+            return self._shown(model.measures[key])
         question = self.world.garment.questions.get(key)
         word = model.states[key]
         return question.words.get(word, word.replace("_", " ")) if question else word.replace("_", " ")
 
     def change(self, effect: Effect, after: Model, cause: NodeId) -> None:
         """`effect` was had: the key's value is told by a new node from now on."""
+        if isinstance(effect, Change) and not effect.mm:
+            return
         before = self.current.get(effect.key)
         name = capital(self.world.garment.names[effect.key])
         parents = [cause, *([before] if before else [])]
         if isinstance(effect, Change):
             parents.append(self.figure(effect.by, after))
-            by = f"{self.teller.value(abs(effect.mm))} {'more' if effect.mm > 0 else 'less'}"
+            by = f"{self._shown(abs(effect.mm))} {'more' if effect.mm > 0 else 'less'}"
             words = (
                 f"{name}: {by}" if self._nominal(effect.key) else f"{name}: {by}, now {self._value(effect.key, after)}"
             )
@@ -104,11 +118,25 @@ class Tracer:
 
     def figure(self, figure: Figure, model: Model) -> NodeId:
         """The node of a figure: its formula with the inputs filled in."""
+        id, words = self._told(figure)
+        if id in self.nodes:
+            return id
         parents = [self.key(name, model) for name in figure.inputs if name in model.measures or name in model.states]
         parents += [name for name in figure.inputs if name in self.nodes]
-        words = f"{figure.id.replace('_', ' ')}: {self.teller.formula(figure)}"
-        id = f"figure {figure.id} {hash_free(figure)}"
         return self.add(id, "figure", words, parents, figure.source)
+
+    def _told(self, figure: Figure) -> tuple[NodeId, str]:
+        """The name and the words of a figure; fixes are sized once for many worlds, so most were told before."""
+        name = self.world.garment.names.get(figure.id, "")
+        token = (id(figure), self.teller.tape, name)
+        known = _told.get(token)
+        if known is None:
+            words = f"{capital(name) or figure.id.replace('_', ' ')}: {self.teller.formula(figure)}"
+            known = _told.put(token, (figure, f"figure {figure.id} {hash_free(figure)}", words))
+        return known[1:]
+
+    def _shown(self, mm: Mm) -> str:
+        return _shown(self.teller.tape, mm)
 
     def fact(self, fact: SlotFact, model: Model) -> list[NodeId]:
         """The nodes a fact of the garment rests on."""
@@ -117,25 +145,6 @@ class Tracer:
         if isinstance(fact, Joined):
             join = next(join for join in model.joins if join.id == fact.id)
             return [self.key(join.a, model), self.key(join.b, model)]
-        return []
-
-
-class Untold(Tracer):
-    """Makes no nodes: for advice that is only compared, never told."""
-
-    def add(self, id: NodeId, kind: NodeKind, words: str, parents: Sequence[NodeId] = (), source: str = "") -> NodeId:
-        return id
-
-    def key(self, key: Key, model: Model) -> NodeId:
-        return ""
-
-    def change(self, effect: Effect, after: Model, cause: NodeId) -> None:
-        return None
-
-    def figure(self, figure: Figure, model: Model) -> NodeId:
-        return ""
-
-    def fact(self, fact: SlotFact, model: Model) -> list[NodeId]:
         return []
 
 

@@ -2,15 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Sequence
-from types import MappingProxyType
+from collections.abc import Iterable, Sequence
 from typing import Any
 
 from advisor.engine.facts import SlotFact
 from advisor.engine.lean import FUSE, LeanEngine, experta_rule
-from advisor.engine.matcher import Match
 from advisor.engine.network import Network
-from advisor.engine.result import Firing, Run
+from advisor.engine.result import Run
 from advisor.engine.rules import RuleSpec
 from advisor.errors import KnowledgeError
 
@@ -77,6 +75,7 @@ class Session:
         """Take back some given facts and give others, in one go."""
         if not self._engine.record:
             raise KnowledgeError("an engine without records cannot change a run", hint="use record=True")
+        self._engine.matcher.kept = True
         self._change(withdrawn, added)
         return self.result()
 
@@ -88,7 +87,7 @@ class Session:
         if not engine.record:
             return Run(engine.facts, (), engine.revoked)
         engine.fired = [match for match in engine.fired if match.live]
-        return Run(engine.facts, _firings(tuple(engine.fired)), engine.revoked)
+        return Run(engine.facts, engine.fired, engine.revoked)
 
     def _change(self, withdrawn: Iterable[SlotFact], added: Iterable[SlotFact]) -> None:
         if self._broken:
@@ -99,18 +98,6 @@ class Session:
         self._engine.declare(*added)
         self._engine.run(self._fuse)
         self._broken = False
-
-
-def _firings(matches: tuple[Match, ...]) -> Callable[[], Iterable[Firing]]:
-    return lambda: [
-        Firing(
-            match.branch.rule.spec.id,
-            match.facts,
-            MappingProxyType(match.context),
-            tuple(dict.fromkeys(match.made or ())),
-        )
-        for match in matches
-    ]
 
 
 def _check_heads(rules: Sequence[RuleSpec]) -> None:

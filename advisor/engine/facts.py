@@ -92,7 +92,7 @@ class SlotFact(Fact):
     its class, not of a class derived from it.
     """
 
-    __slots__ = ("_factid", "_hash", "_ranked")
+    __slots__ = ("_factid", "_hash", "_ranked", "_sound")
 
     slot_names: ClassVar[tuple[str, ...]] = ()
     _kinds: ClassVar[tuple[type, ...]] = ()
@@ -202,6 +202,9 @@ class SlotFact(Fact):
 
     def validate(self) -> None:
         """Refuse a fact that its class does not allow. Raises KnowledgeError."""
+        # Facts are fixed, so one found good stays so; a sweep gives the same ones to many runs.
+        if hasattr(self, "_sound"):
+            return
         values = tuple(map(self.get, self.slot_names))
         if len(self) == len(values) and tuple(map(type, values)) == self._kinds:
             for name, words in self._worded:
@@ -210,11 +213,13 @@ class SlotFact(Fact):
             else:
                 # Every declared fact is hashed next, and most are put in order: the values are at hand here.
                 self._hash = hash((self.__class__, values))
+                self._sound = True
                 if not self._partial:
                     self._ranked = values
                 return
         for fault in self.faults():
             raise KnowledgeError(fault, hint="mend the fact, or the slots of its class")
+        self._sound = True
 
 
 def _making_exact(names: tuple[str, ...]) -> Callable[..., None]:

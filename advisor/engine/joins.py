@@ -6,7 +6,8 @@ and slot. So a join compares two slots, and no table of names is built until a r
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Sequence
+from collections.abc import Callable, Collection, Iterable, Sequence
+from functools import lru_cache
 from operator import itemgetter
 from typing import Any
 
@@ -15,7 +16,8 @@ from advisor.engine.shape import Group, Item, Pattern, Test
 from advisor.errors import AdvisorError, KnowledgeError
 
 Facts = tuple[SlotFact, ...]
-Memory = Sequence[Sequence[SlotFact]]
+Pool = Collection[SlotFact]
+Memory = Sequence[Pool]
 """The facts of each node, by the node's index."""
 Place = tuple[int, str | None]
 """Position in the tuple of facts, and slot; None stands for the whole fact."""
@@ -28,6 +30,8 @@ def value_at(facts: Facts, place: Place) -> Any:
     return facts[position] if slot is None else facts[position][slot]
 
 
+_ASKED = 256
+"""Answers of one TEST that are kept."""
 _FEW = 40
 """Up to about so many pairs, comparing them all is quicker than a table."""
 
@@ -43,7 +47,7 @@ class Stage:
         self.joins: list[tuple[int, str, str]] = []
         self.checks: list[Check] = []
 
-    def extend(self, pool: Sequence[SlotFact], found: list[Facts]) -> list[Facts]:
+    def extend(self, pool: Pool, found: list[Facts]) -> list[Facts]:
         """Each tuple with each fact of `pool` that agrees with it."""
         if self.first:
             return list(zip(pool, strict=False))
@@ -139,6 +143,8 @@ class Planner:
     def __init__(self, nodes: Callable[[Pattern], int], where: str) -> None:
         self._nodes = nodes
         self._where = where
+        # By the identity of the tests, which the rule keeps.
+        self._askers: dict[int, Callable[..., Any]] = {}
 
     def full(self, items: Sequence[Item]) -> Plan:
         """A plan that starts from nothing."""
@@ -161,22 +167,27 @@ class Planner:
 
     def test(self, test: Test, places: dict[str, Place]) -> Check:
         """A TEST as a check of a tuple."""
-        function, where = test.function, self._where
-        wanted = [(name, *places[name]) for name in test.names]
+        ask = self._asker(test)
+        wanted = [places[name] for name in test.names]
 
         def check(_: Memory, facts: Facts) -> Any:
-            try:
-                return function(**{n: facts[p] if s is None else facts[p][s] for n, p, s in wanted})
-            except AdvisorError:
-                raise
-            except Exception as error:
-                raise KnowledgeError(
-                    f"a TEST of {', '.join(test.names)} failed with {type(error).__name__}",
-                    where=where,
-                    hint="a TEST must answer for every value its names can have",
-                ) from error
+            return ask(*[facts[p] if s is None else facts[p][s] for p, s in wanted])
 
         return check
+
+    def _asker(self, test: Test) -> Callable[..., Any]:
+        """The function of a TEST, given its values in the order of its names.
+
+        One that calls others is asked but once for the same values: it may take longer than all the rest of a
+        run, and runs that are changed a little ask the same again and again.
+        """
+        ask = self._askers.get(id(test))
+        if ask is None:
+            ask = _asking(test, self._where)
+            if getattr(getattr(test.function, "__code__", None), "co_names", True):
+                ask = lru_cache(maxsize=_ASKED)(ask)
+            self._askers[id(test)] = ask
+        return ask
 
     def group(self, group: Group, places: dict[str, Place], width: int) -> Check:
         """A NOT, EXISTS or FORALL as a check of a tuple."""
@@ -197,6 +208,24 @@ class Planner:
     def node(self, pattern: Pattern) -> int:
         """The index of a pattern's node."""
         return self._nodes(pattern)
+
+
+def _asking(test: Test, where: str) -> Callable[..., Any]:
+    function, names = test.function, test.names
+
+    def ask(*values: Any) -> Any:
+        try:
+            return function(**dict(zip(names, values, strict=True)))
+        except AdvisorError:
+            raise
+        except Exception as error:
+            raise KnowledgeError(
+                f"a TEST of {', '.join(names)} failed with {type(error).__name__}",
+                where=where,
+                hint="a TEST must answer for every value its names can have",
+            ) from error
+
+    return ask
 
 
 def _single(stage: Stage, negated: bool) -> Check:

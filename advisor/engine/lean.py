@@ -85,12 +85,14 @@ class LeanEngine(KnowledgeEngine):
         """Give facts. Raises KnowledgeError for one its class does not allow."""
         self._check_kind(facts, "")
         self._check(facts)
+        known, insert = self.facts, self.matcher.insert
         for fact in facts:
             fact.validate()
-            support = self.facts.setdefault(fact, [])
-            if not support:
-                self.matcher.insert(fact)
-            if None not in support:
+            support = known.get(fact)
+            if support is None:
+                known[fact] = [None]
+                insert(fact)
+            elif None not in support:
                 support.append(None)
 
     def withdraw(self, *facts: SlotFact) -> None:

@@ -1,19 +1,24 @@
 """Our matcher and firing order, put in through experta's own hooks `__matcher__` and `__strategy__`.
 
-The matcher is lazy. A fact is only filed under its nodes; a rule is joined when no rule before it in the
-firing order has anything to fire, and then all facts that came since are joined at once. For each
-pattern of a rule that has been joined before, a mark says how many of its node's facts were seen.
+The matcher is lazy. A fact is only filed under its nodes, with its place in the order of all filings; a rule
+is joined when no rule before it in the firing order has anything to fire, and then all facts that came since
+are joined at once: those filed after the mark set when the rule was joined last.
 """
 
 from __future__ import annotations
 
 from collections.abc import Iterable
+from types import MappingProxyType
 from typing import Any
 
 from advisor.engine.experta_shim import Activation, Agenda, Matcher, Rule, Strategy
 from advisor.engine.facts import SlotFact
 from advisor.engine.joins import Facts, value_at
 from advisor.engine.network import Branch, CompiledRule, Network, Node
+from advisor.engine.result import Firing
+
+Pool = dict[SlotFact, int]
+"""The facts of a node, each with its place in the order of all filings; the last filed is last."""
 
 
 class Match(Activation):
@@ -48,6 +53,16 @@ class Match(Activation):
         return {name: value_at(self.facts, place) for name, place in self.branch.places.items()}
 
     @property
+    def rule_id(self) -> str:
+        """The id of the rule."""
+        return self.branch.rule.spec.id
+
+    def firing(self) -> Firing:
+        """What firing it was, told with names and conclusions."""
+        made = tuple(dict.fromkeys(self.made or ()))
+        return Firing(self.branch.rule.spec.id, self.facts, MappingProxyType(self.context), made)
+
+    @property
     def key(self) -> tuple[Any, ...]:
         """Orders all matches: rank of the rule, alternative, facts."""
         return (self.branch.rule.rank, *_within_rule(self))
@@ -58,6 +73,8 @@ class JoinMatcher(Matcher):
 
     current  the rank of the rule that is firing
     urgent   whether anything has been filed since that a rule up to `current` looks at
+    kept     whether more changes are to be expected: rules that found nothing are then marked too, so that
+             they are not joined from the start again
     """
 
     def __init__(self, engine: Any) -> None:
@@ -69,8 +86,10 @@ class JoinMatcher(Matcher):
     def reset(self) -> None:
         """Forget all facts."""
         network = self.network
-        self._memory: list[Any] = [()] * len(network.nodes)
-        self._seen: list[list[int] | None] = [None] * len(network.branches)
+        # Shared by all nodes until each has a fact; hence never written to.
+        self._memory: list[Pool] = [{}] * len(network.nodes)
+        self._filed = 0
+        self._seen: list[int | None] = [None] * len(network.branches)
         self._matches: dict[int, list[Match]] = {}
         # Ranks negated and in order, so that the next rule is at the end.
         self._queue = sorted(-rank for rank in network.at_once)
@@ -81,6 +100,7 @@ class JoinMatcher(Matcher):
         self._dead: list[Match] = []
         self.current = -1
         self.urgent = True
+        self.kept = False
 
     def changes(
         self, adding: Iterable[SlotFact] | None = None, deleting: Iterable[SlotFact] | None = None
@@ -120,8 +140,8 @@ class JoinMatcher(Matcher):
             elif (branch := rule.only) and seen[branch.index] is None and branch.full.short:
                 # Most rules end here, having found nothing; hence no call more than needed.
                 found = branch.full.short(memory)
-                if found:
-                    self._mark(branch)
+                if found or self.kept:
+                    seen[branch.index] = self._filed
                     self._keep(branch, found, added)
             else:
                 for branch in rule.branches:
@@ -135,11 +155,13 @@ class JoinMatcher(Matcher):
     def insert(self, fact: SlotFact) -> None:
         """File a new fact."""
         memory = self._memory
+        self._filed = filed = self._filed + 1
         for node in self.network.route(fact):
-            if memory[node.index]:
-                memory[node.index].append(fact)
+            pool = memory[node.index]
+            if pool:
+                pool[fact] = filed
             else:
-                memory[node.index] = [fact]
+                memory[node.index] = {fact: filed}
             if node.lowest <= self.current:
                 self.urgent = True
             if node.ranks:
@@ -154,12 +176,7 @@ class JoinMatcher(Matcher):
             pool = self._memory[node.index]
             if fact not in pool:
                 continue
-            at = pool.index(fact)
-            del pool[at]
-            for branch, number in node.places:
-                seen = self._seen[branch]
-                if seen is not None and at < seen[number]:
-                    seen[number] -= 1
+            del pool[fact]
             for rank in node.ranks:
                 self._end(rank, fact)
             if node.group_ranks:
@@ -202,15 +219,13 @@ class JoinMatcher(Matcher):
 
     def _join(self, branch: Branch, added: list[Match]) -> None:
         """The matches that contain a fact filed since this branch was last joined."""
-        seen = self._seen[branch.index]
-        if seen is not None:
-            found = self._news(branch, seen)
-        elif all(branch.pools(self._memory)):
-            self._mark(branch)
-            found = branch.full.all(self._memory)
-        else:
-            # A branch that could find nothing yet needs no marks: whatever it finds later is new.
+        pools = branch.pools(self._memory)
+        if not all(pools):
+            # It can find nothing yet, and needs no new mark: whatever it finds later is new.
             return
+        seen = self._seen[branch.index]
+        self._seen[branch.index] = self._filed
+        found = branch.full.all(self._memory) if seen is None else self._news(branch, pools, seen)
         if found:
             self._keep(branch, found, added)
 
@@ -219,11 +234,6 @@ class JoinMatcher(Matcher):
         added += fresh
         self._matches.setdefault(branch.rule.rank, []).extend(fresh)
 
-    def _mark(self, branch: Branch) -> None:
-        """Note how many facts of each pool this branch has seen."""
-        pools = branch.pools(self._memory)
-        self._seen[branch.index] = [*map(len, pools)]
-
     def _join_again(self, rule: CompiledRule, added: list[Match], removed: list[Match]) -> None:
         """What a NOT, EXISTS or FORALL looks at has changed: any match may have come or gone."""
         self._rejoin.discard(rule.rank)
@@ -231,7 +241,7 @@ class JoinMatcher(Matcher):
         old = {(match.branch.index, *map(id, match.facts)): match for match in matches}
         matches.clear()
         for branch in rule.branches:
-            self._mark(branch)
+            self._seen[branch.index] = self._filed
             for facts in branch.full.all(self._memory):
                 match = old.pop((branch.index, *map(id, facts)), None)
                 if match is None:
@@ -242,23 +252,29 @@ class JoinMatcher(Matcher):
             match.live = False
             removed.append(match)
 
-    def _news(self, branch: Branch, seen: list[int]) -> list[Facts]:
-        """The tuples with a fact that was filed after the first `seen` of each pool."""
-        pools = branch.pools(self._memory)
-        self._mark(branch)
-        if not all(pools):
-            return []
+    def _news(self, branch: Branch, pools: tuple[Pool, ...], seen: int) -> list[Facts]:
+        """The tuples with a fact that was filed after `seen`."""
         found: list[Facts] = []
-        before: list[tuple[int, set[int]]] = []
-        for number, then in enumerate(seen):
-            if len(pools[number]) > then:
-                new = pools[number][then:]
-                for facts in branch.seeded(number).solve(self._memory, [(fact,) for fact in new]):
-                    # A tuple with several new facts is found once from each; it counts the first time.
-                    if not any(id(facts[earlier]) in ids for earlier, ids in before):
-                        found.append(facts)
-                before.append((number, {id(fact) for fact in new}))
+        before: list[tuple[int, list[SlotFact]]] = []
+        for number, pool in enumerate(pools):
+            new = _filed_after(pool, seen)
+            if new:
+                tuples = branch.seeded(number).solve(self._memory, [(fact,) for fact in new])
+                # A tuple with several new facts is found once from each; it counts the first time.
+                for earlier, ones in before:
+                    tuples = [facts for facts in tuples if not any(facts[earlier] is one for one in ones)]
+                found += tuples
+                before.append((number, new))
         return found
+
+
+def _filed_after(pool: Pool, mark: int) -> list[SlotFact]:
+    new = []
+    for fact, filed in reversed(pool.items()):
+        if filed <= mark:
+            break
+        new.append(fact)
+    return new
 
 
 class RankOrder(Strategy):

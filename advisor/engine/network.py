@@ -22,6 +22,9 @@ from advisor.engine.scope import check_names
 from advisor.engine.shape import Group, Item, Pattern, Reader
 from advisor.errors import AdvisorError, KnowledgeError
 
+_MET = 4096
+"""Facts whose nodes are kept."""
+
 
 class Node:
     """The facts that pass one pattern's literals and tests. Their list is kept by each run, at `index`.
@@ -29,11 +32,10 @@ class Node:
     ranks        rules that have the pattern as a condition
     group_ranks  rules that have it inside NOT, EXISTS or FORALL
     lowest       the first rule, in the firing order, of both
-    places       branch and pattern number of each condition that is this pattern
     """
 
     __slots__ = (
-        "cls", "group_ranks", "index", "literals", "lowest", "places", "plain", "present", "ranks", "tests", "where"
+        "cls", "group_ranks", "index", "literals", "lowest", "plain", "present", "ranks", "tests", "where"
     )  # fmt: skip
 
     def __init__(self, index: int, pattern: Pattern, where: str) -> None:
@@ -47,7 +49,6 @@ class Node:
         self.ranks: list[int] = []
         self.group_ranks: list[int] = []
         self.lowest = 0
-        self.places: list[tuple[int, int]] = []
 
     def admits(self, fact: SlotFact) -> bool:
         """Literals first: a test never sees a fact that a literal excludes."""
@@ -169,9 +170,19 @@ class Network:
             node.lowest = min(node.ranks + node.group_ranks)
             by_class[node.cls].append(node)
         self._routes = {cls: Route(nodes) for cls, nodes in by_class.items()}
+        # Cases differ in few facts, so most were met before.
+        self._met: dict[SlotFact, list[Node]] = {}
 
-    def route(self, fact: SlotFact) -> list[Node]:
+    def route(self, fact: SlotFact) -> Sequence[Node]:
         """The nodes whose pattern `fact` passes."""
+        known = self._met.get(fact)
+        if known is None:
+            if len(self._met) >= _MET:
+                self._met.clear()
+            known = self._met[fact] = self._find(fact)
+        return known
+
+    def _find(self, fact: SlotFact) -> list[Node]:
         route = self._routes.get(type(fact))
         if route is None:
             return []
@@ -203,8 +214,7 @@ class Network:
             branch = Branch(len(self.branches), rule, tuple(item for _, item in shape), planner)
             self.branches.append(branch)
             rule.branches.append(branch)
-            for number, index in enumerate(branch.nodes):
-                self.nodes[index].places.append((branch.index, number))
+            for index in branch.nodes:
                 _note(self.nodes[index].ranks, rank)
             for item in branch.items:
                 if isinstance(item, Group):

@@ -6,10 +6,12 @@ after the choice and can change only the numbers of the plan. All others are not
 
 from collections.abc import Iterator
 from dataclasses import dataclass
+from functools import cached_property
 
 from advisor.advise.follow import follow
-from advisor.advise.relevant import may_matter
-from advisor.advise.sweep import grid, outcome, signature
+from advisor.advise.kept import Kept
+from advisor.advise.relevant import fed_by, readable
+from advisor.advise.sweep import Signature, grid, outcome, signature
 from advisor.advise.world import World, world_of
 from advisor.core.advice import Advice
 from advisor.core.case import Case, Known
@@ -71,39 +73,105 @@ def _asked_now(case: Case, question: Question) -> bool:
     return True
 
 
+@dataclass(frozen=True, eq=False)
+class _Stand:
+    """A case as it stands: what every question about it is held against."""
+
+    base: RuleBase
+    case: Case
+    world: World
+
+    @cached_property
+    def advice(self) -> Advice:
+        """The advice followed to its end."""
+        return follow(self.base, self.world, self.case.choices, self.case.limits, told=False).advice
+
+    @cached_property
+    def mark(self) -> Signature:
+        """Its signature."""
+        followed = follow(self.base, self.world, self.case.choices, self.case.limits, told=False)
+        return signature(followed, self.world)
+
+    @cached_property
+    def numbers(self) -> tuple[object, ...]:
+        """The numbers of its plan."""
+        return numbers(self.advice)
+
+    @cached_property
+    def readable(self) -> frozenset[Key]:
+        """The keys something in the advice reads."""
+        return readable(self.base, self.world, self.advice)
+
+    def may_matter(self, key: Key) -> bool:
+        """Whether the advice could depend on `key` at all."""
+        return not self.readable.isdisjoint(fed_by(self.world, key))
+
+    def values(self, question: Question) -> list[Value]:
+        """What may be answered, the likeliest to change something first, without what would leave the world as it is.
+
+        Lengths from both ends inward by halves, because most rules ask whether a length is over some bound; words
+        from the last, because the first is what is usual.
+        """
+        values = list(grid(question, TAPES[self.case.tape]))[::-1]
+        if question.kind != "word":
+            values = [values[at] for at in _halving(len(values))]
+        if question.evidence or question.key in self.gates:
+            # To be told what was taken for granted still changes what is worked out from it, or what means anything.
+            return values
+        model = self.world.model
+        now = model.states[question.key] if question.kind == "word" else model.measures[question.key]
+        return [value for value in values if value != now]
+
+    @cached_property
+    def gates(self) -> frozenset[Key]:
+        """What the answers there are come after."""
+        questions = self.world.garment.questions
+        return frozenset(gate for key in self.world.given for gate, _ in questions[key].after)
+
+
+# By the identity of the case, which is kept with it so that no other can take it.
+_stands: Kept[_Stand] = Kept(8)
+
+
+def _stand(base: RuleBase, case: Case) -> _Stand:
+    token = (base, id(case))
+    return _stands.get(token) or _stands.put(token, _Stand(base, case, world_of(case, base.garment(case.garment))))
+
+
+def _halving(count: int) -> list[int]:
+    """0 to count - 1: the ends, the middle, the quarters ..."""
+    order: dict[int, None] = dict.fromkeys((0, count - 1)) if count else {}
+    step = count
+    while len(order) < count:
+        step = max(1, step // 2)
+        order.update(dict.fromkeys(range(0, count, step)))
+    return list(order)
+
+
 def decides(base: RuleBase, case: Case, question: Question) -> bool:
     """Whether some answer, or some answer to what is asked after it, gives another signature than stands now."""
-    world = world_of(case, base.garment(case.garment))
-    followed = follow(base, world, case.choices, case.limits, told=False)
-    now = signature(followed, world)
-    return any(
-        outcome(base, case, suppose)[1] != now for suppose in _supposings(base, case, world, followed.advice, question)
-    )
+    stand = _stand(base, case)
+    return any(outcome(base, case, suppose)[1] != stand.mark for suppose in _supposings(stand, question))
 
 
-def _supposings(
-    base: RuleBase, case: Case, world: World, advice: Advice, question: Question
-) -> Iterator[dict[Key, Value]]:
+def _supposings(stand: _Stand, question: Question) -> Iterator[dict[Key, Value]]:
     """Every answer to try: the question's own, and those to the questions that come after it."""
-    tape = TAPES[case.tape]
-    if may_matter(base, world, advice, question.key):
-        yield from ({question.key: value} for value in grid(question, tape))
-    for other in base.garment(case.garment).questions.values():
+    if stand.may_matter(question.key):
+        yield from ({question.key: value} for value in stand.values(question))
+    for other in stand.world.garment.questions.values():
         for gate, words in other.after:
-            if gate == question.key and may_matter(base, world, advice, other.key):
-                yield from ({gate: word, other.key: value} for word in words for value in grid(other, tape))
+            if gate == question.key and stand.may_matter(other.key):
+                yield from ({gate: word, other.key: value} for word in words for value in stand.values(other))
 
 
 def sizes(base: RuleBase, case: Case, question: Question) -> bool:
     """Whether some answer gives the plan other numbers than it has now."""
-    world = world_of(case, base.garment(case.garment))
-    followed = follow(base, world, case.choices, case.limits, told=False)
-    if not may_matter(base, world, followed.advice, question.key):
+    stand = _stand(base, case)
+    if not stand.may_matter(question.key):
         return False
-    now = numbers(followed.advice)
     return any(
-        numbers(outcome(base, case, {question.key: value})[0].advice) != now
-        for value in grid(question, TAPES[case.tape])
+        numbers(outcome(base, case, {question.key: value})[0].advice) != stand.numbers
+        for value in stand.values(question)
     )
 
 
@@ -123,8 +191,7 @@ def numbers(advice: Advice) -> tuple[object, ...]:
 
 def why_asked(base: RuleBase, case: Case, question: Question) -> tuple[str, ...]:
     """What hangs on the answer, in words: per kind of answer, what it would bring or rule out."""
-    world = world_of(case, base.garment(case.garment))
-    now = _standing(follow(base, world, case.choices, case.limits, told=False).advice)
+    now = _standing(_stand(base, case).advice)
     lines: list[str] = []
     for value in grid(question, TAPES[case.tape]):
         then = _standing(outcome(base, case, {question.key: value})[0].advice)

@@ -3,11 +3,15 @@
 import inspect
 from collections.abc import Callable, Mapping
 from fractions import Fraction
+from functools import lru_cache
 from typing import Any
 
 from advisor.engine import RuleSpec, SlotFact
 from advisor.knowledge import facts
 from advisor.knowledge.cards import LAYER, Answer, Card, Find, Veto
+
+KEPT = 4096
+NOTHING = Fraction(0)
 
 
 def spec_of(id: str, card: Card) -> RuleSpec:
@@ -26,7 +30,13 @@ def spec_of(id: str, card: Card) -> RuleSpec:
 
 def call(function: Callable[..., Any], bound: Mapping[str, Any]) -> Any:
     """`function` with those bound values that it asks for by name."""
-    return function(**{name: bound[name] for name in inspect.signature(function).parameters})
+    return function(**{name: bound[name] for name in _asked(function)})
+
+
+@lru_cache(maxsize=KEPT)
+def _asked(function: Callable[..., Any]) -> tuple[str, ...]:
+    # Reading a signature takes longer than most of what is reckoned.
+    return tuple(inspect.signature(function).parameters)
 
 
 def literal_role(card: Card) -> str:
@@ -39,7 +49,6 @@ def _finding(card: Find) -> Callable[..., facts.Problem]:
     fixed = literal_role(card)
 
     def action(**bound: Any) -> facts.Problem:
-        amount = call(card.amount, bound) if card.amount else Fraction(0)
         place = bound["place"]
         return facts.Problem(
             id=f"{card.problem}@{place}",
@@ -47,7 +56,7 @@ def _finding(card: Find) -> Callable[..., facts.Problem]:
             place=place,
             role=bound.get("role", fixed),
             stage=card.stage,
-            mm=amount,
+            mm=call(card.amount, bound) if card.amount else NOTHING,
         )
 
     return action
