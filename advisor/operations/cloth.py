@@ -42,8 +42,9 @@ def dry_clean(view: View) -> Op:
         view,
         "dry-clean",
         Spread(15, 30, 45),
-        "Have it dry-cleaned before anything else; show the cleaner the stains and say what they are. It meets steam "
-        "there, so its measures may change all the same.",
+        "Have it dry-cleaned before anything else; show the cleaner the stains and say what they are, and what the "
+        "cloth is: not every cleaner takes leather or coated cloth, and a coating can stiffen. It meets steam there, "
+        "so its measures may change all the same.",
         (Need("a dry cleaner"),),
         {},
     )
@@ -141,8 +142,8 @@ def air(view: View) -> Op:
     return _whole(
         view, "air", "store", "table", Spread(15, 30, 60), "damp", "aired",
         "Keep it in a closed bag until it is outdoors. With mask and gloves brush the mold off away from the house, "
-        "leave it in sun and wind until it is dry, and wash or clean it next. Against moths: a closed bag, a week in "
-        "a freezer.",
+        "leave it in sun and wind until it is dry, and wash or clean it next if the cloth still bears it. Against "
+        "moths: a closed bag, a week in a freezer.",
         materials=(Need("dust mask"), Need("gloves"), Need("closed bag")),
     )  # fmt: skip
 

@@ -12,7 +12,7 @@ from advisor.core.work import Need, Op, Spread
 from advisor.figures import darts, fitting
 from advisor.figures.formula import figure, figures
 from advisor.knowledge.view import View
-from advisor.operations.girth import waist_open
+from advisor.operations.girth import stands_over_behind, tried, waist_open
 from advisor.operations.marks import down_to_mark, parts
 
 MOST_DARTS = 4
@@ -126,8 +126,8 @@ def _sew_dart(view: View, lower: str, name: str, intake: Figure, length: Figure)
     )
 
 
-def press_darts(view: View, lower: str) -> Op:
-    """Press the darts toward the center back."""
+def press_darts(view: View, lower: str, total: Figure) -> Op:
+    """Press the darts, which take `total` out of the back, toward the center back."""
     return Op(
         id=f"press {lower}.fold",
         stage="girth",
@@ -137,9 +137,13 @@ def press_darts(view: View, lower: str) -> Op:
         minutes=Spread(5, 8, 12),
         says=(
             "Press each dart flat as sewn, then its bulk toward the center back, over a rounded cushion, paper under "
-            "the fold. Try on: the points must not poke."
+            f"the fold. Then {tried(view)}: the points must not poke."
         ),
         expects=(Put(f"{lower}.fold", "marked"), Put(f"{lower}.press", "due")),
-        effects=(Put(f"{lower}.fold", "darted"), Put(f"{lower}.press", "done")),
+        effects=(
+            Put(f"{lower}.fold", "darted"),
+            Put(f"{lower}.press", "done"),
+            *stands_over_behind(view, lower, total),
+        ),
         try_on=True,
     )

@@ -49,7 +49,9 @@ def mark_quarters(view: View, place: str) -> Op:
         minutes=Spread(4, 6, 10),
         says=(
             f"Mark center front, side seams and center back on {view.words(place)} and on the edge it is sewn to, "
-            "with a thread or a notch in the allowance. The two edges meet at these marks whatever lies between."
+            "with a thread or a notch in the allowance. The two edges meet at these marks whatever lies between: "
+            "measure what stands over in each quarter, and where it is not the share told below "
+            "go by what you measured."
         ),
         expects=(Put(f"{place}.quarters", "none"),),
         effects=(Put(f"{place}.quarters", "marked"),),

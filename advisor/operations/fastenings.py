@@ -271,10 +271,11 @@ def drop_lowest(view: View, place: str, amount: Figure) -> tuple[Op, ...]:
     """The fastenings past the new end off, the holes mended, the rest respaced to end with the opening."""
     kind = view.word(f"{place}.kind")
     how = (
-        "Wear safety glasses and nip the posts of the snaps that lie past the new end of the opening, and of any "
-        "within 1/2 in of a line a needle will sew"
+        "Wear safety glasses and nip the posts of the snaps that lie in the cloth that goes or past the end of the "
+        "opening, and of any within 1/2 in of a line a needle will sew"
         if kind == "snaps"
-        else "Cut off the buttons that lie past the new end of the opening"
+        else "Cut off the buttons that lie in the cloth that goes, within 1/2 in of its new seam, or past the end "
+        "of the opening"
     )
     off = Op(
         id=f"take off {place}.row",
@@ -287,7 +288,7 @@ def drop_lowest(view: View, place: str, amount: Figure) -> tuple[Op, ...]:
         expects=(Put(f"{place}.kind", kind), Put(f"{place}.row", "set")),
         effects=(Put(f"{place}.row", "loose"), Put(f"{place}.old_holes", "there")),
         reversible=kind != "snaps",
-        check_before="the new end of the opening is marked" if kind == "snaps" else "",
+        check_before="the line of the new seam is marked" if kind == "snaps" else "",
     )
     respace = Op(
         id=f"respace {place}.row",
@@ -297,9 +298,8 @@ def drop_lowest(view: View, place: str, amount: Figure) -> tuple[Op, ...]:
         setup="hand",
         minutes=Spread(10, 20, 35),
         says=(
-            "Close the front. The row has to end {shorten_by} sooner than it did, with the opening. Where a gap "
-            "across "
-            "a seam has become too narrow or too wide, move one fastening so that those at the fullest part and the "
+            "Close the front. The row is now to end {shorten_by} sooner, with the opening. Where a gap across a seam "
+            "has become too narrow or too wide, move one fastening so that those at the fullest part and the "
             "waist stay."
         ),
         expects=(Put(f"{place}.row", "loose"), Put(f"{place}.old_holes", "mended")),

@@ -11,6 +11,7 @@ from advisor.core.figure import Figure, mm_of, taken, times
 from advisor.core.model import Change, Key, Mm, Put
 from advisor.core.work import Need, Op, Spread
 from advisor.figures import fitting, seams
+from advisor.figures.exact import inches
 from advisor.figures.formula import figure
 from advisor.figures.letout import inset_cut
 from advisor.figures.trunk import DOMESTIC_ALLOWANCE
@@ -21,7 +22,10 @@ from advisor.operations.seams import open_seam, press
 from advisor.operations.waist import open_waist, press_waist, sew_waist
 
 SEAM, BAND, POCKETS, LEGS = "waist_seam", "waistband", "back_pockets", "leg_end"
+UPPER = "upper_part"
 SIDES = ("left", "right")
+WORN_FIRST = inches("1 1/2")
+"""More than this is worn before it is sewn for good: common practice, no source."""
 
 
 def with_waist_open(view: View, ops: tuple[Op, ...]) -> tuple[Op, ...]:
@@ -100,8 +104,8 @@ def baste_center_back(view: View, lower: str, total: Figure, run_out: Figure | N
         minutes=Spread(15, 20, 30),
         says=(
             f"At the waist draw the new line {on_each} {way} the old one, on each layer: {{total}} altogether. From "
-            f"there {ends}. Baste, try on, sit, bend and climb a stair. If it strains seated, unpick it and give the "
-            "amount anew, 1/2 in less."
+            f"there {ends}. Baste, {tried(view)}, sit, bend and climb a stair. If it strains seated, unpick it and "
+            "give the amount anew, 1/2 in less."
         ),
         expects=(Put(f"{lower}.center_back", "open"), *waist_open(view)),
         effects=(Put(f"{lower}.center_back", "basted"),),
@@ -126,8 +130,8 @@ def take_in_center_back(view: View, lower: str, total: Figure, run_out: Figure |
         setup="straight",
         minutes=Spread(25, 35, 50) if felled else Spread(12, 18, 25),
         says=(
-            f"Sew the new line from the bottom up, twice over the seat. {finish}.{_told_pockets(view)} Past 1 1/2 in "
-            "altogether, sew half of it first and wear it for an hour."
+            f"Sew the new line from the bottom up, twice over the seat.{_worn_first(view, total)} {finish}."
+            f"{_told_pockets(view)}"
         ),
         expects=(Put(f"{lower}.center_back", "basted"), *waist_open(view)),
         effects=(
@@ -135,7 +139,10 @@ def take_in_center_back(view: View, lower: str, total: Figure, run_out: Figure |
             *_pocket_changes(view, total, run_out, -1),
             Put(f"{lower}.center_back", "taken in"),
             Put(f"{lower}.press", "due"),
+            *stands_over_behind(view, lower, total),
         ),
+        reversible=not felled,
+        check_before="it has been worn basted and sat in: an allowance trimmed for felling is gone" if felled else "",
         figures={"total": total, **_pocket_figures(view, total, run_out)},
         materials=(Need("thread to match"),),
     )
@@ -151,8 +158,8 @@ def let_out_center_back(view: View, lower: str, total: Figure, run_out: Figure |
         setup="straight",
         minutes=Spread(12, 18, 25),
         says=(
-            "Sew the new line, twice over the seat; {stays} of allowance stays on each side, so finish its edge. Then "
-            "take out the old stitching, steam the line and brush it."
+            "Sew the new line, twice over the seat; {stays} of allowance stays on each side, so finish its edge. "
+            "Steam the old line and brush it."
         ),
         expects=(Put(f"{lower}.center_back", "basted"), *waist_open(view)),
         effects=(
@@ -193,8 +200,8 @@ def baste_sides(view: View, lower: str, total: Figure, takes: tuple[Figure, ...]
         minutes=Spread(20, 30, 40),
         says=(
             "At the waist the left side seam takes {left}, so its line lies {layer_left} inside the old one on each "
-            f"layer; the right one takes {{right}}, {{layer_right}} on each layer. From there {ends}. Baste both, try "
-            "on, sit, bend and climb a stair."
+            f"layer; the right one takes {{right}}, {{layer_right}} on each layer. From there {ends}. Baste both, "
+            f"{tried(view)}, sit, bend and climb a stair."
         ),
         expects=(Put(f"{lower}.sides", "open"), *waist_open(view)),
         effects=(Put(f"{lower}.sides", "basted"),),
@@ -277,7 +284,7 @@ def baste_strips(view: View, lower: str) -> Op:
         places=(lower,),
         setup="body",
         minutes=Spread(20, 30, 45),
-        says="Baste a strip into each side seam, point down. Try on, sit, bend and climb a stair.",
+        says=f"Baste a strip into each side seam, point down. Then {tried(view)}, sit, bend and climb a stair.",
         expects=(Put(f"{lower}.sides", "open"), Put(f"{lower}.strips", "cut"), *waist_open(view)),
         effects=(Put(f"{lower}.sides", "basted"),),
         try_on=True,
@@ -335,6 +342,34 @@ def _pocket_figures(view: View, total: Figure, run_out: Figure | None) -> dict[s
         "gap_left", mm_of(gap) - mm_of(loss), "gap less what the seam takes there", (gap.id, loss.id), "common-practice"
     )
     return {"loss_at_pockets": loss, "gap_left": left}
+
+
+def stands_over_behind(view: View, lower: str, total: Figure) -> tuple[Put, ...]:
+    """What is taken out of the back of the lower part alone leaves the part above wider at the back alone.
+
+    Side seams meet side seams: the front quarters agree as they did. Where more than that was over all round
+    already (a waist marked higher up), it stays spread.
+    """
+    if not view.has(SEAM) or not view.has(UPPER):
+        return ()
+    upper = view.one(UPPER)
+    already = view.mm(f"{upper}.edge") - view.mm(f"{lower}.edge")
+    return (Put(f"{upper}.spare_at", "back"),) if mm_of(total) > already else ()
+
+
+def tried(view: View) -> str:
+    """How the lower part is tried on while its seam to a part above is open."""
+    if view.has(SEAM) and view.has(UPPER):
+        return f"pin it to {view.words(view.one(UPPER))} at the seams, try on"
+    return "try on"
+
+
+def _worn_first(view: View, total: Figure) -> str:
+    if mm_of(total) <= WORN_FIRST:
+        return ""
+    if view.has(SEAM):
+        return " So much is sewn with long stitches first, and for good after an hour's wear with the waist basted."
+    return " Of so much sew half to two thirds first, wear it for an hour, then sew the rest."
 
 
 def _told_pockets(view: View) -> str:

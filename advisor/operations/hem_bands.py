@@ -65,7 +65,7 @@ def cut_band(view: View, place: str, figures: Mapping[str, Figure], says: str, s
         expects=(Put(f"{place}.strip", "none"),),
         effects=(Put(f"{place}.strip", "cut"),),
         reversible=False,
-        check_before="the cloth has been washed like the garment and its color stands beside it",
+        check_before="the cloth has been washed like the garment, and its color was held against it in daylight",
         figures=figures,
         materials=(Need("cloth for the bands", strips(view, place, size)),),
     )

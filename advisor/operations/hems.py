@@ -42,6 +42,11 @@ def is_pair(view: View, place: str) -> bool:
     return view.model.places[place].role in PAIR
 
 
+def differing(view: View, place: str) -> bool:
+    """Whether left and right ask for different amounts."""
+    return is_pair(view, place) and view.word(f"{place}.sides") in ("differ", "apart")
+
+
 def for_each(view: View, place: str) -> str:
     """How an instruction to cut for the ends begins."""
     return "For each side cut" if is_pair(view, place) else "Cut"
@@ -76,7 +81,9 @@ def open_hem(view: View, place: str) -> Op:
 
 def mark_line(view: View, place: str, by: Figure, which: str) -> Op:
     """The new edge marked on the body, from the old one: `which` says above or below."""
-    if is_pair(view, place):
+    if differing(view, place):
+        level = "so on the side you gave; on the other go by its label, if it has one. Mark every 2 to 3 in round."
+    elif is_pair(view, place):
         level = "put them together at the inner seam to see that they come out alike. Mark every 2 to 3 in round."
     else:
         level = (
@@ -149,6 +156,8 @@ def cut_end(view: View, place: str, off: Figure, how: str, figures: Mapping[str,
 
 
 def _laid(view: View, place: str) -> str:
+    if differing(view, place):
+        return f"Take {both(view, place)} one by one, each by its own line; on the side you gave"
     if is_pair(view, place):
         return f"Lay {both(view, place)} on each other, seams in line, and"
     return f"Lay {view.words(place)} flat, side seams on each other, and"
@@ -166,7 +175,7 @@ def turn_up(
         places=(place,),
         setup="iron",
         minutes=Spread(8, 12, 20),
-        says=f"{how}{slope_words} Trim the seam allowances inside the hem to 1/4 in. Press, pin and baste.",
+        says=f"{slope_words}{how} Trim the seam allowances inside the hem to 1/4 in. Press, pin and baste.",
         expects=(Put(f"{place}.hem", "raw" if cut else "marked"),),
         effects=(Change(f"{place}.length", times(allowance, -1, "turned_up")), Put(f"{place}.hem", "turned")),
         figures={"allowance": allowance, **figures, **slope},
@@ -186,14 +195,15 @@ def sloping(view: View, place: str, depth: Figure) -> tuple[str, dict[str, Figur
     edge = figure(mirror_each_edge, "each_edge", difference=apart, edges=EDGES)
     if at > above:
         words = (
-            " The end flares: turned up, the edge is {apart} longer round than where it lands. Run an ease row 1/4 in "
-            "from the raw edge, draw it up by that, and steam the fullness away."
+            "The end flares: turned up, the edge is {apart} longer round than where it lands. Run an ease row 1/4 in "
+            "below where the upper edge of the hem will be, draw it up by that, and shrink the fullness with steam "
+            "where the label allows it. "
         )
     else:
         words = (
-            " The end tapers: turned up, the edge is {apart} too short for where it lands. Open the seams in the "
-            "allowance and sew them again slanting outward, a mirror of the leg above: {each_edge} out at each of the "
-            "4 edges."
+            "The end tapers: turned up, the edge is {apart} too short for where it lands. First open the seams in the "
+            "allowance and sew them again slanting outward, a mirror of what lies above: {each_edge} out at each of "
+            "the 4 edges. "
         )
     return words, {"apart": apart, "each_edge": edge}
 
@@ -260,6 +270,8 @@ def sew_facing(view: View, place: str, seam: Figure, *, cut: bool) -> Op:
 def pin_tuck(view: View, place: str, depth: Figure) -> Op:
     """A fold pinned above the edge, on the body."""
     alike = ", alike on both" if is_pair(view, place) else ", level all round"
+    if differing(view, place):
+        alike = "; on the other by its label, if it has one"
     return Op(
         id=f"pin {place}.tuck",
         stage="hem",

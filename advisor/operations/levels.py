@@ -19,6 +19,17 @@ from advisor.figures.waist import band_cut
 from advisor.knowledge.view import View, plain
 
 HANGING = "leg_end"
+UPPER_EDGE = (
+    ("set", "strips"),
+    ("let out", "sides"),
+    ("take in", "sides"),
+    ("press", "press"),
+    ("draw up", "edge"),
+    ("ease", "edge"),
+    ("pleat", "edge"),
+    ("dart", "edge"),
+)
+"""Work that makes the edge of the upper part as long as the one it meets."""
 
 
 def mark_new_waist(view: View, seam: str) -> Op:
@@ -157,6 +168,8 @@ def set_inset(view: View, seam: str, upper: str, depth: Figure) -> Op:
         ),
         expects=(Put(f"{seam}.seam", "open"), Put(f"{seam}.inset", "cut")),
         effects=(*across(view, seam, depth, 1), Put(f"{seam}.inset", "set")),
+        # Once the band is on, the edge above it can be made neither wider nor narrower.
+        needs=tuple(f"{work} {upper}.{slot}" for work, slot in UPPER_EDGE),
         figures={"depth": depth},
         materials=(Need("thread to match"),),
     )

@@ -110,8 +110,8 @@ def patch_size(view: View, place: str) -> Figure:
     )
 
 
-def cut_patch(view: View, place: str) -> Op:
-    """Cut a patch to lie flat under a hole, no edge turned."""
+def cut_patch(view: View, place: str, where: str = "hole") -> Op:
+    """Cut a patch to lie flat under a hole, no edge turned; `where` says which holes get one."""
     size = patch_size(view, place)
     return Op(
         id=f"cut {place}.patch",
@@ -121,7 +121,7 @@ def cut_patch(view: View, place: str) -> Op:
         setup="table",
         minutes=Spread(5, 8, 15),
         says=(
-            "For each hole cut a patch {patch} wide and high from washed woven cloth of like weight, its threads "
+            f"For each {where} cut a patch {{patch}} wide and high from washed woven cloth of like weight, its threads "
             "running as the garment's do, the nap the same way. Round the corners. Shift it if an edge would lie on a "
             "crease."
         ),

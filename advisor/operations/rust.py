@@ -88,6 +88,18 @@ def cover_marks(view: View, place: str) -> Op:
         ),
         expects=(Put(f"{place}.marks", "rust"),),
         effects=(Put(f"{place}.marks", "covered"),),
+        # What lies over the marks lies over the mends too.
+        needs=tuple(
+            f"{mend} {place}.{slot}"
+            for mend, slot in (
+                ("sew", "patch"),
+                ("hem", "patch"),
+                ("glue", "patch"),
+                ("darn", "holes"),
+                ("topstitch", "flap"),
+                ("set", "state"),
+            )
+        ),
         materials=(Need("braid, ribbon or cloth to cover the marks"), Need("thread to match")),
     )
 

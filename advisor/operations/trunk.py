@@ -17,13 +17,15 @@ from advisor.operations.levels import across
 from advisor.operations.seams import press
 
 UPPER = "upper_part"
+SETTLED = (("finish", "sides"), ("press", "press"), ("press", "fold"))
+"""What ends work on the width of the lower part."""
 
 
 def open_inseams(view: View, trunk: str) -> Op:
     """Open both inseams from the crotch down, the crotch seam itself left sewn."""
     return Op(
         id=f"open {trunk}.inseams",
-        stage="open",
+        stage="girth",
         verb="unpick",
         places=(trunk,),
         setup="unpick",
@@ -34,6 +36,8 @@ def open_inseams(view: View, trunk: str) -> Op:
         ),
         expects=(Put(f"{trunk}.inseams", "sewn"),),
         effects=(Put(f"{trunk}.inseams", "open"),),
+        # The gusset is fitted in the whole loop, and nothing else is tried on with the crotch open.
+        needs=(f"press {view.one('waist_seam')}.press",) if view.has("waist_seam") else (),
         figures={"side": _side()},
         materials=(Need("seam ripper"),),
     )
@@ -96,7 +100,7 @@ def press_gusset(view: View, trunk: str) -> Op:
     return press(f"{trunk}.press", "the seams of the gusset", Spread(5, 8, 12), "girth")
 
 
-def cut_rise_band(view: View, trunk: str, lower: str, depth: Figure) -> Op:
+def cut_rise_band(view: View, trunk: str, seam: str, lower: str, depth: Figure) -> Op:
     """Cut a band to go between the lower part and the waist seam."""
     allowance = plain("seam_allowance", DOMESTIC_ALLOWANCE, "common-practice")
     return Op(
@@ -107,18 +111,20 @@ def cut_rise_band(view: View, trunk: str, lower: str, depth: Figure) -> Op:
         setup="table",
         minutes=Spread(15, 20, 35),
         says=(
-            "Cut the band {band_depth_cut} deep, which finishes {depth} deep, and {band_length_cut} long, its ends at "
-            f"the opening, or as long as the top of {view.words(lower)} measures by then; divide it at the side seams "
-            f"and add a "
-            "seam there. Mark center front, sides and center back on both edges."
+            f"Measure the top of {view.words(lower)} as it is now: the band is cut that long and a seam more at each "
+            "end, {band_length_cut} if the waist came out as wanted, its ends at the opening, and {band_depth_cut} "
+            "deep, which finishes {depth} deep. Divide it at the side seams and add a seam there. Mark center front, "
+            "sides and center back on both edges."
         ),
         expects=(Put(f"{trunk}.band", "none"),),
         effects=(Put(f"{trunk}.band", "cut"),),
+        # Only when the width is settled is it known how long the band is, and seams are pressed before it crosses them.
+        needs=tuple(f"{done} {lower}.{slot}" for done, slot in SETTLED),
         figures={
             "depth": depth,
             "band_depth_cut": figure(inset_cut, "band_depth_cut", wanting=depth, insets=1, allowance=allowance),
             "band_length_cut": figure(
-                band_cut, "band_length_cut", finished=view.measure(f"{lower}.edge"), allowance=allowance
+                band_cut, "band_length_cut", finished=view.measure(f"{seam}.wanted"), allowance=allowance
             ),
         },
         materials=(Need("matching cloth, washed", "for the band below the waist"),),

@@ -40,7 +40,8 @@ def unpick_zipper(view: View, place: str) -> Op:
         minutes=Spread(20, 35, 60) if covered(view, place) else Spread(12, 20, 35),
         says=(
             f"{first}Unpick the zipper from {view.words(place)}, before any seam it crosses is opened, and keep it "
-            "whole. Mark on both edges where its top stop sat. Brush out the threads."
+            "whole. Mark on both edges where its top stop sat. Brush out the threads. Until something closes it again, "
+            "pin the front shut for every trying on."
         ),
         expects=(Put(f"{place}.kind", view.word(f"{place}.kind")),),
         effects=(Put(f"{place}.kind", "none"), Put(f"{place}.edge", "bare")),
@@ -225,8 +226,9 @@ def new_slider(view: View, place: str) -> Op:
         setup="hand",
         minutes=Spread(8, 15, 30),
         says=(
-            "Read the size on the back of the old slider. Take the stop off one end, run the old slider off and the "
-            "new one on, both sides level, and set a new stop before it is drawn back and forth."
+            "Read the size on the back of the old slider. Take the stops off the upper end, for the lower end holds "
+            "the two sides together; run the old slider off there and the new one on, both sides level, and set new "
+            "stops before it is drawn back and forth."
         ),
         expects=(Put(f"{place}.worn", worn),),
         effects=(Put(f"{place}.worn", "sound"),),

@@ -1,7 +1,7 @@
 """The plan as lines: what it comes to, what to buy, the steps in order, what cannot be undone, what remains."""
 
 from advisor.core.advice import Plan, Step
-from advisor.core.case import Case
+from advisor.core.case import Case, Unknown
 from advisor.core.stages import STAGE_WORDS
 from advisor.core.work import Option
 from advisor.report.advice import fix_title, head_lines, likely, minutes, past_limits, teller_of
@@ -10,6 +10,8 @@ from advisor.rulebase.base import RuleBase
 from advisor.words import Teller
 
 CAUTIONS_AT_ONCE = 3
+TOLD_TO_TRY = ("try on", "try it on", "garment on", "put it on")
+"""Words of a step that says already that it is worn."""
 
 
 def plan_lines(base: RuleBase, case: Case, plan: Plan) -> list[str]:
@@ -21,6 +23,7 @@ def plan_lines(base: RuleBase, case: Case, plan: Plan) -> list[str]:
     lines += decided_lines(base, case, plan)
     if plan.steps:
         lines += total_lines(base, plan)
+        lines += unknown_lines(base, case, plan)
         lines += caution_lines(plan)
         if plan.materials:
             lines += heading("Have at hand")
@@ -75,6 +78,23 @@ def total_lines(base: RuleBase, plan: Plan) -> list[str]:
     return lines
 
 
+def unknown_lines(base: RuleBase, case: Case, plan: Plan) -> list[str]:
+    """What she could not say: the plan goes on without it, and nothing that cannot be undone may rest on that."""
+    questions = base.garment(case.garment).questions
+    unknown = [key for key, answer in case.answers.items() if isinstance(answer, Unknown) and key in questions]
+    if not unknown:
+        return []
+    lines = heading("Not known")
+    lines += bullets(questions[key].name for key in questions if key in unknown)
+    lines += para(
+        "The plan leaves out what hangs on these, or takes a usual value for it; the advice tells what each would "
+        "change."
+    )
+    if plan.totals.irreversible:
+        lines += para("Leave the steps that cannot be undone until they are known.")
+    return lines
+
+
 def cautions(options: tuple[Option, ...]) -> list[str]:
     """The cautions of the options, each once, in their order."""
     return list(dict.fromkeys(caution for option in options for caution in option.cautions))
@@ -112,7 +132,7 @@ def one_step(teller: Teller, step: Step, number: int) -> list[str]:
     if not op.reversible:
         lines += para(f"CANNOT BE UNDONE. Before it, make sure that {op.check_before}.", 4)
     lines += para(f"{instruction(teller, step)} ({op.minutes.likely} min)", 0, f"{number:>2}. ")
-    if op.try_on:
+    if op.try_on and not any(told in op.says.casefold() for told in TOLD_TO_TRY):
         lines += para("Try on before you go further.", 4)
     return lines
 
@@ -127,8 +147,10 @@ def left_lines(plan: Plan) -> list[str]:
     if not plan.remains:
         return ["", "Worked through on paper, nothing is left open."] if plan.steps else []
     lines = heading("What is left")
-    by_choice = {o.finding for o in plan.advice.chosen() if not o.closes}
-    lines += bullets(
-        finding.words + (" Left so by choice." if finding.id in by_choice else "") for finding in plan.remains
-    )
+    left = {o.finding: o.title for o in plan.advice.chosen() if not o.closes}
+    for finding in plan.remains:
+        how = f" Suggested: {left[finding.id]}." if finding.id in left else ""
+        if finding.id in left and finding.id not in plan.suggested:
+            how = f" Chosen: {left[finding.id]}."
+        lines += para(finding.words + how, 2, "- ")
     return lines

@@ -15,11 +15,11 @@ from advisor.knowledge import (
 )
 
 rule = Answer(
-    title="Take off the lowest fastenings of a long row",
+    title="Take fastenings out of a row that lost cloth",
     problem="closure_long",
     fix="closure.fixes.drop_lowest",
     role="front_opening",
-    why="A row of single fastenings is shortened by leaving some out; those past the new end close nothing any more.",
+    why="A row of single fastenings is shortened by leaving one out where two now stand too near each other.",
     source="common-practice",
     when=(
         given("snaps or buttons close it", Trait(place=MATCH.place, slot="kind", word=one_of("snaps", "buttoned"))),

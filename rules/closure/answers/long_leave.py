@@ -7,7 +7,7 @@ rule = Answer(
     problem="closure_long",
     fix="general.fixes.leave",
     role="front_opening",
-    why="Single fastenings past the end of the opening close nothing any more, but they hold nothing back either.",
+    why="Single fastenings go up with the cloth they sit in; two that stand nearer than the rest still close.",
     source="common-practice",
     when=(given("snaps or buttons close it", Trait(place=MATCH.place, slot="kind", word=one_of("snaps", "buttoned"))),),
     fires=(

@@ -7,7 +7,8 @@ rule = Answer(
     problem="closure_missing",
     fix="closure.fixes.new_zipper",
     role="front_opening",
-    why="Edges that met at a zipper still fit one: the tape finishes them and nothing has to be cut out for a lap.",
+    why="Edges that meet fit a zipper: its tape finishes them, and no cloth is wanted for a lap. Fronts that lapped "
+    "have to be turned in by the lap first.",
     source="common-practice",
     when=(given("nothing closes it", Trait(place=MATCH.place, slot="kind", word="none")),),
     fires=(

@@ -4,9 +4,9 @@ from advisor.knowledge import Fix
 from advisor.operations.closures import drop_lowest
 
 fix = Fix(
-    title="Take off the lowest fastenings",
-    why="What lies past the new end of the opening goes, its holes are mended, and the row ends with "
-    "the opening again. The fastenings that are left stay what they are.",
+    title="Take out what came too near, and respace the row",
+    why="Single fastenings sit in the cloth and go up with it. Where the cloth between them was taken out, one lies in "
+    "the seam or too near its neighbor: it comes off, its hole is mended, and the rest is spaced again.",
     wrong_when="The gap across a seam that was moved has become so odd that the whole row would have to be set anew.",
     source="common-practice",
     difficulty=2,

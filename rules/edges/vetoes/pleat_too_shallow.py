@@ -43,7 +43,7 @@ rule = Veto(
         ),
     ),
     reckons={"depth": depth},
-    says="One pleat in each quarter would be {depth} deep; under 1/4 in a pleat looks like a crease.",
+    says="One pleat in each quarter would be hardly {depth} deep; under 1/4 in a pleat looks like a crease.",
     fires=(
         fires(
             "1 1/2 in in all",

@@ -17,7 +17,8 @@ rule = Find(
             "nobody pulled at its small parts", Trait(place=MATCH.place, role="wearer", slot="parts", word="untested")
         ),
     ),
-    says="A child wears it: every button, snap and slider must hold when it is pulled (16 CFR 1501).",
+    says="A child wears it: every button, snap and slider must hold when it is pulled, for a loose one can be "
+    "swallowed.",
     fires=(
         fires(
             "a child's costume",

@@ -13,7 +13,7 @@ def work(trouble: Trouble, view: View) -> Work:
     plan = plan_darts(view, lower, total)
     if plan is None:
         return Work({"total": total}, (), leaves=trouble.mm)
-    ops = (mark_darts(view, lower, plan), *sew_darts(view, lower, plan), press_darts(view, lower))
+    ops = (mark_darts(view, lower, plan), *sew_darts(view, lower, plan), press_darts(view, lower, total))
     known = {figure.id: figure for figure in plan.intakes}
     sized = work_of(with_waist_open(view, ops), total=total, **known, most_each=plan.limit)
     left = trouble.mm - sum(mm_of(intake) for intake in plan.intakes)

@@ -9,7 +9,8 @@ def work(trouble: Trouble, view: View) -> Work:
     place = trouble.place
     stay = (stay_around(view, place),) if is_weak(view, place) else ()
     press = press_mend(view, place, stayed=any(fused(op) for op in stay))
-    return work_of((*stay, cut_patch(view, place), back_hole(view, place), *new_flap(view, place), press))
+    patch = cut_patch(view, place, "hole left in the garment under a flap")
+    return work_of((*stay, patch, back_hole(view, place), *new_flap(view, place), press))
 
 
 fix = Fix(

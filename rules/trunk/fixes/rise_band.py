@@ -15,7 +15,7 @@ def work(trouble: Trouble, view: View) -> Work:
     return work_of(
         (
             open_waist(view),
-            cut_rise_band(view, trouble.place, lower, depth),
+            cut_rise_band(view, trouble.place, seam, lower, depth),
             set_rise_band(view, trouble.place, seam, lower, depth),
             sew_waist(view),
             press_waist(view),
