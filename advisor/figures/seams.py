@@ -182,6 +182,19 @@ def loss_at(total: Mm, depth: Mm, length: Mm) -> Mm:
     return max(total * (1 - depth / length), total * 0)
 
 
+@formula("seams.bears_at", words="{spare} / (1 - {depth} / {length})", source="common-practice", gives="mm")
+def bears_at(spare: Mm, depth: Mm, length: Mm) -> Mm:
+    """The most a seam may take at the top and yet no more than `spare` at `depth`, running out at `length`.
+
+    Millimeters. FigureError if spare or depth is negative, or the seam has run out by `depth`: then nothing
+    there bounds it. Similar triangles, `loss_at` turned round. Worked: spare=1 in, depth=4 in, length=8 in -> 2 in.
+    Common practice, no source.
+    """
+    not_negative(spare=spare, depth=depth)
+    need(depth < length, "the seam has run out above that level", "there it takes nothing, so nothing there bounds it")
+    return spare / (1 - depth / length)
+
+
 @formula(
     "seams.pocket_gap_left",
     words="{gap} - {total} x the larger of (0, 1 - {depth} / {length})",

@@ -115,8 +115,13 @@ def baste_center_back(view: View, lower: str, total: Figure, run_out: Figure | N
     )
 
 
-def take_in_center_back(view: View, lower: str, total: Figure, run_out: Figure | None, felled: bool) -> Op:
-    """Sew the basted line: the edge loses `total`, the back pockets come together."""
+def take_in_center_back(
+    view: View, lower: str, total: Figure, run_out: Figure | None, felled: bool, alone: bool = True
+) -> Op:
+    """Sew the basted line: the edge loses `total`, the back pockets come together.
+
+    alone: no other seam takes a part of what goes.
+    """
     finish = (
         "Trim one allowance, fold the other over it and fell it flat as it was, with two rows of topstitching"
         if felled
@@ -139,7 +144,7 @@ def take_in_center_back(view: View, lower: str, total: Figure, run_out: Figure |
             *_pocket_changes(view, total, run_out, -1),
             Put(f"{lower}.center_back", "taken in"),
             Put(f"{lower}.press", "due"),
-            *stands_over_behind(view, lower, total),
+            *(stands_over_behind(view, lower, total) if alone else ()),
         ),
         reversible=not felled,
         check_before="it has been worn basted and sat in: an allowance trimmed for felling is gone" if felled else "",

@@ -94,6 +94,11 @@ def wedge_across(total, depth, length):
     return wedge(total, length).intersection(across(-depth)).length
 
 
+@oracle(seams.bears_at, lambda d: {"spare": d.inch(0, 2), "depth": d.inch(0, 4), "length": d.inch("4 1/16", 9)})
+def wedge_as_wide_there(spare, depth, length):
+    return solve(lambda total: wedge(total, length).intersection(across(-depth)).length, spare, high=200)
+
+
 @oracle(
     seams.pocket_gap_left,
     lambda d: {

@@ -39,6 +39,9 @@ CLOSING = [
     ({"waist.pinned": "1 13/16 in"}, "too_wide@trousers", "girth.fixes.back_darts"),
     (WIDE, "too_wide@trousers", "girth.fixes.side_seams"),
     ({"waist.pinned": "2 1/16 in"}, "too_wide@trousers", "girth.fixes.side_seams"),
+    (NEAR, "too_wide@trousers", "girth.fixes.three_seams"),
+    ({**NEAR, "waist.pinned": "2 1/16 in"}, "too_wide@trousers", "girth.fixes.three_seams"),
+    ({**NEAR, "trousers.loose_to": "hip"}, "too_wide@trousers", "girth.fixes.three_seams"),
     (WIDE, "too_wide@trousers", "girth.fixes.elastic_back"),
     ({**WIDE, "band.kind": "separate"}, "too_wide@trousers", "girth.fixes.elastic_back"),
     (WIDE, "too_wide@trousers", "girth.fixes.side_tabs"),
@@ -236,6 +239,33 @@ def test_side_seams_take_half_each_and_a_quarter_a_layer() -> None:
     sides = option({"waist.pinned": "1 in"}, "too_wide@trousers", "girth.fixes.side_seams").work.figures
     assert (sides["left"].value, sides["right"].value) == (inches("1/2"), inches("1/2"))
     assert (sides["layer_left"].value, sides["layer_right"].value) == (inches("1/4"), inches("1/4"))
+
+
+@pytest.mark.parametrize(
+    ("pinned", "gap", "below", "loose", "center"),
+    [
+        # By hand: 1/2 in to spare at pockets half way down a seam that runs out 8 in down lets 1 in go at the waist.
+        ("2 in", "2 1/2 in", "4 in", "high_hip", "1 in"),
+        ("3 in", "2 1/2 in", "4 in", "high_hip", "1 in"),
+        # To the hip the seam takes at the pockets what it takes at the waist: 3/4 in to spare is 3/4 in.
+        ("2 in", "2 3/4 in", "4 in", "hip", "3/4 in"),
+        # 3/8 in x 8 / (8 - 3) = 0.6 in, on the tape down to 9/16 in.
+        ("2 in", "2 3/8 in", "3 in", "high_hip", "9/16 in"),
+        # Far apart, past what one seam takes: never more than half.
+        ("3 1/2 in", "8 in", "4 in", "hip", "1 3/4 in"),
+    ],
+)
+def test_three_seams_share_what_the_pockets_do_not_bear(
+    pinned: str, gap: str, below: str, loose: str, center: str
+) -> None:
+    answers = {
+        **NEAR, "waist.pinned": pinned, "back_pocket.gap": gap, "back_pocket.below": below, "trousers.loose_to": loose,
+    }  # fmt: skip
+    fix = "girth.fixes.three_seams"
+    at_center, sides = (figure(answers, "too_wide@trousers", fix, name) for name in ("center", "sides"))
+    assert at_center == inches(center.removesuffix(" in"))
+    assert at_center + sides == inches(pinned.removesuffix(" in"))  # type: ignore[operator]
+    closes(worked(answers, "too_wide@trousers", fix))
 
 
 def test_side_seams_leave_the_gap_between_the_pockets_alone() -> None:
