@@ -17,15 +17,15 @@ rule = Veto(
     says="At {other} cloth was let in across the opening, and the zipper is sewn down there: it comes out in any case.",
     fires=(
         fires(
-            "a band in the waist seam",
+            "a band below the waist seam",
             offered("closure_short", "front", "front_opening", "closure.fixes.hooks_at_top"),
             problem("closure_short", "front", "front_opening", "closure", "1 in"),
-            trait("waist.inset", "waist_seam", "set"),
+            trait("trunk.band", "trunk", "set"),
         ),
     ),
     near=(
         near("the zipper is moved up", fix="closure.fixes.sew_end_shut"),
         near("no band was set in", at=2, word="none"),
-        near("another part was set", at=2, slot="gusset"),
+        near("a gusset was set between the legs", at=2, slot="gusset"),
     ),
 )
