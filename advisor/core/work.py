@@ -9,6 +9,7 @@ from advisor.core.case import FindingId, FixId
 from advisor.core.figure import Figure
 from advisor.core.model import Effect, Mm, Put
 from advisor.core.stages import Stage
+from advisor.core.template import Template
 
 OpId = str
 OptionId = str  # "finding>fix"
@@ -59,6 +60,7 @@ class Op:
     try_on: bool = False
     figures: Mapping[str, Figure] = field(default_factory=dict)
     materials: tuple[Need, ...] = ()
+    template: Template | None = None
 
 
 @dataclass(frozen=True)

@@ -8,6 +8,7 @@ from dataclasses import dataclass
 
 from advisor.core.figure import Figure, mm_of, taken, times
 from advisor.core.model import Change, Put
+from advisor.core.template import Template
 from advisor.core.work import Need, Op, Spread
 from advisor.figures import darts, fitting
 from advisor.figures.formula import figure, figures
@@ -123,6 +124,7 @@ def _sew_dart(view: View, lower: str, name: str, intake: Figure, length: Figure)
             "dart_length": length,
         },
         materials=(Need("thread to match"),),
+        template=Template("dart", ("fold_to_stitch", "dart_length")),
     )
 
 

@@ -9,6 +9,7 @@ from itertools import pairwise
 
 from advisor.core.figure import Figure, mm_of, times
 from advisor.core.model import Change, Effect, Put
+from advisor.core.template import Template
 from advisor.core.work import Need, Op, Spread
 from advisor.figures.buttons import edge_half_and_quarter, gaps_in, places
 from advisor.figures.exact import inches
@@ -220,6 +221,7 @@ def mark_row(view: View, place: str, run: Figure, what: str, kind: str, to_the_e
         expects=(Put(f"{place}.kind", kind), Put(f"{place}.row", "set"), *_lap(view, place, kind)),
         effects=(*closing, Put(f"{place}.row", "marked")),
         figures={spot.id: spot for spot in spots},
+        template=Template("row", tuple(spot.id for spot in spots)),
     )
 
 

@@ -9,6 +9,7 @@ from dataclasses import replace
 
 from advisor.core.figure import Figure, mm_of, taken, times
 from advisor.core.model import Change, Key, Mm, Put
+from advisor.core.template import Template
 from advisor.core.work import Need, Op, Spread
 from advisor.figures import fitting, seams
 from advisor.figures.exact import inches
@@ -112,6 +113,7 @@ def baste_center_back(view: View, lower: str, total: Figure, run_out: Figure | N
         try_on=True,
         figures=figures,
         materials=(Need("basting thread"), Need("marking chalk")),
+        template=None if run_out is None else Template("run_out", ("layer_1", "run_out")),
     )
 
 
@@ -213,6 +215,7 @@ def baste_sides(view: View, lower: str, total: Figure, takes: tuple[Figure, ...]
         try_on=True,
         figures={"total": total, **dict(_by_side(takes)), **layers},
         materials=(Need("basting thread"), Need("marking chalk")),
+        template=None if run_out is None else Template("run_out", ("layer_left", "run_out")),
     )
 
 

@@ -8,6 +8,7 @@ from collections.abc import Mapping
 
 from advisor.core.figure import Figure, mm_of, times
 from advisor.core.model import Change, Put
+from advisor.core.template import Template
 from advisor.core.work import Need, Op, Setup, Spread
 from advisor.figures.exact import inches
 from advisor.figures.formula import figure
@@ -180,6 +181,7 @@ def turn_up(
         effects=(Change(f"{place}.length", times(allowance, -1, "turned_up")), Put(f"{place}.hem", "turned")),
         figures={"allowance": allowance, **figures, **slope},
         try_on=True,
+        template=Template("hem_card", tuple(n for n in ("under", "fold", "depth") if n in figures) or ("allowance",)),
     )
 
 

@@ -6,6 +6,7 @@ counted from the weak cloth and not from the hole.
 
 from advisor.core.figure import Figure, times
 from advisor.core.model import Change, Put
+from advisor.core.template import Template
 from advisor.core.work import Need, Op, Setup, Spread
 from advisor.figures.exact import inches
 from advisor.figures.formula import figure
@@ -129,6 +130,7 @@ def cut_patch(view: View, place: str, where: str = "hole") -> Op:
         effects=(Put(f"{place}.patch", "cut"), Change(f"{place}.cover", size)),
         figures={"patch": size},
         materials=(Need("woven cloth of like weight and color, washed", "a piece for each hole"),),
+        template=Template("patch", ("patch",)),
     )
 
 
@@ -177,6 +179,7 @@ def cut_hemmed_patch(view: View, place: str) -> Op:
         effects=(Put(f"{place}.patch", "cut"), Change(f"{place}.cover", size)),
         figures={"patch": size},
         materials=(Need("matching cloth, washed", "a piece for each hole"),),
+        template=Template("patch", ("patch",)),
     )
 
 
