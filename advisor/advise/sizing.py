@@ -4,15 +4,16 @@ A fix is a pure function of the trouble and of the keys it reads, so the same va
 """
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from advisor.advise.kept import KeptByReads, Numbers
 from advisor.core.model import Key, Model, Value
-from advisor.core.work import Work
+from advisor.core.work import Need, Op, Work
 from advisor.figures.formula import FigureError
 from advisor.knowledge.fix import Fix
 from advisor.knowledge.view import Trouble, View
 from advisor.lengths import Tape
+from advisor.words import retold
 
 KEPT = 4096
 
@@ -48,7 +49,19 @@ def size(bench: int, fix: Fix, trouble: Trouble, model: Model, tape: Tape, value
 def _size(fix: Fix, trouble: Trouble, model: Model, tape: Tape) -> Sized:
     view = View.watching(model, tape)
     try:
-        work, fault = fix.work(trouble, view), None
+        work, fault = on_tape(fix.work(trouble, view), tape), None
     except FigureError as refused:
         work, fault = Work({}, ()), refused
     return Sized(work, fault, frozenset(view.reads))
+
+
+def on_tape(work: Work, tape: Tape) -> Work:
+    """The work with every amount that stands in its sentences told on `tape`."""
+    if tape.unit == "in":
+        return work
+    return replace(work, ops=tuple(_retold(op, tape) for op in work.ops))
+
+
+def _retold(op: Op, tape: Tape) -> Op:
+    needs = tuple(Need(retold(need.what, tape), retold(need.amount, tape)) for need in op.materials)
+    return replace(op, says=retold(op.says, tape), check_before=retold(op.check_before, tape), materials=needs)

@@ -25,6 +25,7 @@ from advisor.knowledge.facts import Offer, Problem
 from advisor.knowledge.fix import Fix
 from advisor.knowledge.view import Trouble
 from advisor.rulebase.base import RuleBase
+from advisor.words import retold
 
 Job = tuple[Option, Sequence[Op]]
 
@@ -152,7 +153,7 @@ class Pass(ABC):
             id=f"{finding.id}>{offer.fix}",
             finding=finding.id,
             fix=offer.fix,
-            title=fix.title,
+            title=retold(fix.title, self.world.tape),
             reason=self.base.rules[self.seen.rule_of(offer)].why,
             why=fix.why,
             wrong_when=fix.wrong_when,

@@ -1,6 +1,7 @@
 """A pass told in words, every value and reason with its place in the trace."""
 
 from collections.abc import Mapping, Sequence
+from dataclasses import replace
 
 from advisor.advise.lookahead import run_on
 from advisor.advise.rank import rank
@@ -69,7 +70,18 @@ class Telling(Pass):
         words = f"{self.fix(offer).title}: {answer.why}"
         parents = [finding.node, *figures]
         node = self.tracer.add(f"option {finding.id} {offer.fix}", "rule", words, parents, answer.source)
-        return self.option(finding, offer, sized, node, rulings)
+        return self._on_tape(self.option(finding, offer, sized, node, rulings))
+
+    def _on_tape(self, option: Option) -> Option:
+        """The option with the amounts in its sentences told on her tape."""
+        fixed = self.teller.fixed
+        return replace(
+            option,
+            reason=fixed(option.reason),
+            why=fixed(option.why),
+            wrong_when=fixed(option.wrong_when),
+            cautions=tuple(map(fixed, option.cautions)),
+        )
 
     def _rulings(self, finding: Finding, offer: Offer) -> list[Ruling]:
         rulings = []

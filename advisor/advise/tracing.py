@@ -42,7 +42,7 @@ class Tracer:
     def add(self, id: NodeId, kind: NodeKind, words: str, parents: Sequence[NodeId] = (), source: str = "") -> NodeId:
         """A node; the first made under an id stands."""
         if id not in self.nodes:
-            self.nodes[id] = Node(id, kind, words, tuple(dict.fromkeys(parents)), source)
+            self.nodes[id] = Node(id, kind, self.teller.fixed(words), tuple(dict.fromkeys(parents)), source)
         return id
 
     def key(self, key: Key, model: Model) -> NodeId:

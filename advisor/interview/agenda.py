@@ -59,7 +59,7 @@ def deciding(base: RuleBase, case: Case) -> tuple[Question, ...]:
 
 
 def _open_questions(base: RuleBase, case: Case, skip: frozenset[str]) -> Iterator[Question]:
-    for key, question in base.garment(case.garment).questions.items():
+    for key, question in base.asked(case).items():
         if key not in case.answers and key not in skip and _asked_now(case, question):
             yield question
 

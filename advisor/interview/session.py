@@ -54,7 +54,7 @@ class Session:
     @property
     def questions(self) -> dict[Key, Question]:
         """The garment's questions by key, in the order one meets them."""
-        return dict(self.base.garment(self.case.garment).questions)
+        return dict(self.base.asked(self.case))
 
     @property
     def alone(self) -> bool:

@@ -139,7 +139,7 @@ def ease_edge(view: View, place: str, excess: Figure) -> Op:
         setup="straight",
         minutes=Spread(12, 18, 30),
         says=(
-            "Run one row of 8 to 10 stitches to the inch just inside the seam line. Pin the edges together at the "
+            "Run one row of stitches 2.5 to 3 mm long (8 to 10 to the inch) just inside the seam line. Pin the edges together at the "
             f"marks and ease {parts.words}, drawing the row up a little and spreading it until no fold is left. "
             "Steam it over a curved pad before it is sewn; sew with the eased side down."
         ),
@@ -168,7 +168,7 @@ def pleat_edge(view: View, place: str, excess: Figure) -> Op:
         says=(
             f"Fold {{pleats}} pleats, left and right alike: {folds.words}. Pin the edges together at the marks "
             f"first. In each quarter {_where(count)}{_rest(folds)} Fold all of them toward the side seams, press the "
-            "top inch, and baste across them."
+            "top 1 in, and baste across them."
         ),
         expects=(Put(f"{place}.fold", "flat"),),
         effects=(Change(f"{place}.edge", times(excess, -1, "pleated_out")), Put(f"{place}.fold", "pleated")),

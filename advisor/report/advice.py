@@ -44,7 +44,7 @@ def idle_lines(base: RuleBase, case: Case, advice: Advice) -> list[str]:
     if not advice.idle:
         return []
     lines = heading("Kept, but not needed now")
-    return lines + bullets(f"{_problem(base, case, id)}: {fix_title(base, case.choices[id].fix)}" for id in advice.idle)
+    return lines + bullets(f"{_problem(base, case, id)}: {fix_title(base, case, case.choices[id].fix)}" for id in advice.idle)
 
 
 def _problem(base: RuleBase, case: Case, id: FindingId) -> str:
@@ -55,9 +55,13 @@ def _problem(base: RuleBase, case: Case, id: FindingId) -> str:
     return f"{title} ({places[place].words})" if place in places else title
 
 
-def fix_title(base: RuleBase, fix: str) -> str:
+def fix_title(base: RuleBase, case: Case, fix: str) -> str:
     """What a fix is called, be it one that the rules do not have (any more)."""
-    return base.fixes[fix].title if fix in base.fixes else "a fix the rules do not know"
+    return _title(base, teller_of(base, case), fix)
+
+
+def _title(base: RuleBase, teller: Teller, fix: str) -> str:
+    return teller.fixed(base.fixes[fix].title) if fix in base.fixes else "a fix the rules do not know"
 
 
 def teller_of(base: RuleBase, case: Case) -> Teller:
@@ -73,7 +77,7 @@ def finding_lines(
     lines += para(finding.words)
     chosen = advice.choices.get(finding.id)
     if chosen and chosen.fix not in {option.fix for option in advice.options_for(finding.id)}:
-        lines += para(f"Chosen was: {fix_title(base, chosen.fix)}. That is not among the options; choose again.", 2)
+        lines += para(f"Chosen was: {_title(base, teller, chosen.fix)}. That is not among the options; choose again.", 2)
     for index, option in enumerate(advice.options_for(finding.id)):
         mark = ""
         if chosen and chosen.fix == option.fix:
@@ -143,7 +147,7 @@ def hours(count: int) -> str:
 
 def hanging_lines(base: RuleBase, case: Case, hanging: Iterable[OnlyIf]) -> list[str]:
     """What stands only for some values of something she cannot say."""
-    questions = base.garment(case.garment).questions
+    questions = base.asked(case)
     teller = teller_of(base, case)
     by_key: dict[str, list[OnlyIf]] = {}
     for item in hanging:

@@ -14,7 +14,7 @@ def answer_lines(base: RuleBase, case: Case) -> list[str]:
     garment, teller = base.garment(case.garment), teller_of(base, case)
     given = {key: answer.value for key, answer in case.answers.items() if isinstance(answer, Known)}
     lines = heading("Answered so far")
-    for key, question in garment.questions.items():
+    for key, question in base.asked(case).items():
         answer = case.answers.get(key)
         if answer is None:
             continue

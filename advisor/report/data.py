@@ -144,7 +144,7 @@ def _option(case: Case, teller: Teller, advice: Advice, option: Option) -> Data:
 
 
 def _only_if(base: RuleBase, case: Case, item: OnlyIf) -> Data:
-    question = base.garment(case.garment).questions[item.key]
+    question = base.asked(case)[item.key]
     return {
         "option": item.option,
         "title": item.title,

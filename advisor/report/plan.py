@@ -59,7 +59,7 @@ def decided_lines(base: RuleBase, case: Case, plan: Plan) -> list[str]:
             lines += para(f"{option.title}{mark}", 4, "> ")
             lines += [line for past in past_limits(option, case.limits) for line in para(past, 6)]
         elif held is not None:
-            lines += para(f"Chosen was: {fix_title(base, held.fix)}. That is not among the options; choose again.", 4)
+            lines += para(f"Chosen was: {fix_title(base, case, held.fix)}. That is not among the options; choose again.", 4)
         else:
             lines += para("Nothing can be done about it here.", 4)
     return lines
@@ -80,7 +80,7 @@ def total_lines(base: RuleBase, plan: Plan) -> list[str]:
 
 def unknown_lines(base: RuleBase, case: Case, plan: Plan) -> list[str]:
     """What she could not say: the plan goes on without it, and nothing that cannot be undone may rest on that."""
-    questions = base.garment(case.garment).questions
+    questions = base.asked(case)
     unknown = [key for key, answer in case.answers.items() if isinstance(answer, Unknown) and key in questions]
     if not unknown:
         return []

@@ -48,7 +48,7 @@ def tree_lines(base: RuleBase, advice: Advice, node: str, deep: bool) -> list[st
 
 def flip_lines(base: RuleBase, case: Case, flips: Iterable[Flip]) -> list[str]:
     """What would let a ruled-out option stand."""
-    teller, questions = teller_of(base, case), base.garment(case.garment).questions
+    teller, questions = teller_of(base, case), base.asked(case)
     lines: list[str] = []
     for flip in flips:
         question = questions[flip.key]

@@ -1,10 +1,11 @@
 """The whole rule base in memory: cards, garments, sources, and one engine built from the cards."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import lru_cache
 from pathlib import Path
 
+from advisor.core.case import Case
 from advisor.core.model import Key
 from advisor.core.question import Question
 from advisor.engine import Engine
@@ -12,6 +13,7 @@ from advisor.errors import UsageError, nearest
 from advisor.knowledge.cards import Card
 from advisor.knowledge.facts import FACTS
 from advisor.knowledge.fix import Fix
+from advisor.lengths import TAPES, Tape
 from advisor.rulebase.garment import Garment, read_garment, read_roles
 from advisor.rulebase.grades import GradeBook, read_grades
 from advisor.rulebase.load import load_cards
@@ -19,6 +21,7 @@ from advisor.rulebase.locate import rules_folder
 from advisor.rulebase.reads import RoleSlot, all_read
 from advisor.rulebase.sources import Source, read_sources
 from advisor.rulebase.specs import spec_of
+from advisor.words import retold
 
 
 @dataclass(frozen=True, eq=False)
@@ -35,6 +38,11 @@ class RuleBase:
     engine: Engine
     read: frozenset[RoleSlot]
 
+    def asked(self, case: Case) -> Mapping[Key, Question]:
+        """The questions of a case's garment as they are put to whoever reads its tape."""
+        tape = TAPES[case.tape]
+        return {key: _on_tape(question, tape) for key, question in self.garment(case.garment).questions.items()}
+
     def garment(self, id: str) -> Garment:
         """A garment type by id. UsageError names the nearest."""
         if id not in self.garments:
@@ -44,6 +52,19 @@ class RuleBase:
     def questions(self) -> dict[str, Mapping[Key, Question]]:
         """The questions of every garment, by garment id: what a case file is checked against."""
         return {id: garment.questions for id, garment in self.garments.items()}
+
+
+def _on_tape(question: Question, tape: Tape) -> Question:
+    if tape.unit == "in":
+        return question
+    return replace(
+        question,
+        name=retold(question.name, tape),
+        ask=retold(question.ask, tape),
+        help=retold(question.help, tape),
+        alone=retold(question.alone, tape),
+        words={word: retold(meaning, tape) for word, meaning in question.words.items()},
+    )
 
 
 def read_base(folder: Path, order: tuple[str, ...] | None = None) -> RuleBase:

@@ -126,7 +126,7 @@ def rows_of(session: Session, all_of_them: bool) -> Iterator[Row]:
     """A line for each answer and each question put off; for every question if `all_of_them`."""
     case, garment = session.case, session.base.garment(session.case.garment)
     given = {key: answer.value for key, answer in case.answers.items() if isinstance(answer, Known)}
-    for key, question in garment.questions.items():
+    for key, question in session.questions.items():
         answer, name = case.answers.get(key), capital(question.name)
         matters = meant(garment, key, given)
         if answer is not None:

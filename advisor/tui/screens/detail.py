@@ -31,7 +31,7 @@ def detail_lines(
     base: RuleBase, case: Case, advice: Advice, option: Option, suggested: bool, hanging: tuple[OnlyIf, ...]
 ) -> list[str]:
     """Everything about one option, in the order one needs it."""
-    teller, questions = teller_of(base, case), base.garment(case.garment).questions
+    teller, questions = teller_of(base, case), base.asked(case)
     held, lines = advice.choices.get(option.finding), list[str]()
     if held and held.fix == option.fix and not suggested and held.reason:
         lines += para(f"Your reason: {held.reason}")

@@ -7,7 +7,7 @@ rule = Answer(
     problem="closure_short",
     fix="closure.fixes.buttons",
     role="front_opening",
-    why="A row of buttons can be as long as the opening, to the last inch.",
+    why="A row of buttons can be as long as the opening, to its last stitch.",
     source="common-practice",
     when=(
         given(

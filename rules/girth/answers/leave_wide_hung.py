@@ -6,7 +6,7 @@ rule = Answer(
     title="Leave a wide waist that hangs",
     problem="too_wide",
     fix="general.fixes.leave",
-    why="A belt holds an inch or so in folds; more than that slides down with every step.",
+    why="A belt holds about 1 in in folds; more than that slides down with every step.",
     source="common-practice",
     when=(unless("a part is sewn on above", Trait(role="upper_part", slot="fold")),),
     fires=(

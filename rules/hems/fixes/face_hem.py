@@ -18,7 +18,7 @@ fix = Fix(
     title="Face the hem with a strip",
     why=(
         "A strip inside takes the place of the turned-up cloth: it needs only 1/4 in of the garment, lies flat on "
-        "thick cloth, and is cut to any slant. It is advised once more than about an inch is let down."
+        "thick cloth, and is cut to any slant. It is advised once more than about 1 in is let down."
     ),
     wrong_when="A topstitched edge must look as it did, or the end is thin enough for the strip to show through.",
     source="SENECA",

@@ -22,7 +22,7 @@ fix = Fix(
     ),
     wrong_when=(
         "The old edge is worn through or faded, so that a line would run across the new length, or more than about "
-        "an inch comes down: a facing then hangs better than so narrow a hem."
+        "1 in comes down: a facing then hangs better than so narrow a hem."
     ),
     source="NMSU-C314",
     difficulty=2,

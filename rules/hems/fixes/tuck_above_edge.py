@@ -16,7 +16,7 @@ fix = Fix(
     title="Take a tuck above the original edge",
     why=(
         "A fold close above the old hem shortens the end and leaves its worn, faded or ornamented edge as it was. "
-        "The seam sinks in behind the hem; each inch of fold takes 2 in."
+        "The seam sinks in behind the hem; the fold takes twice its depth."
     ),
     wrong_when=(
         "The cloth is so thick that the fold stands out, or the end is so slanted that the edge no longer fits "

@@ -33,7 +33,7 @@ def work(trouble: Trouble, view: View) -> Work:
 
 fix = Fix(
     title="Raise the waist seam as far as the trunk can spare",
-    why="Every inch of raise takes two out of the loop from shoulder through the crotch and back. The raise stops "
+    why="A raise takes twice its amount out of the loop from shoulder through the crotch and back. The raise stops "
     "where the room to move begins; what is still too long above the seam stays.",
     wrong_when="The seam must sit exactly at the waist, under a fitted belt or a jacket: then a gusset or a casing "
     "serves better than half a raise.",

@@ -10,7 +10,7 @@ def work(trouble: Trouble, view: View) -> Work:
 
 fix = Fix(
     title="Sew the burst seam again, twice",
-    why="The old line is sewn again with strong thread and short stitches, an inch into the sound seam at both ends, "
+    why="The old line is sewn again with strong thread and short stitches, 1 in into the sound seam at both ends, "
     "and once more on top.",
     wrong_when="The garment is too small there: let it out first, or the cloth tears beside the new thread.",
     source="common-practice",
