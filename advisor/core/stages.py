@@ -13,7 +13,7 @@ STAGES: tuple[Stage, ...] = get_args(Stage)
 STAGE_WORDS: dict[Stage, str] = {
     "open": "look over, wash, open and strip",
     "mend": "mend the cloth",
-    "level": "set the levels",
+    "level": "set levels, seat and hip",
     "girth": "fit the girths",
     "join": "make the edges agree",
     "closure": "closures",

@@ -18,6 +18,7 @@ from advisor.figures.trunk import DOMESTIC_ALLOWANCE
 from advisor.figures.waist import band_cut, band_finished
 from advisor.knowledge.view import View, plain
 from advisor.lengths import show
+from advisor.operations import band_loops
 from advisor.operations.seams import open_seam, press, sew_seam
 
 BAND_ALLOWANCE = inches("3/8")
@@ -77,13 +78,18 @@ def seam_band(view: View, band: str, excess: Figure) -> Op:
             "at both sides instead, half each. Try it round the waist, then cut the fold away to {keep} each side "
             f"and press the seam open.{curved}"
         ),
-        expects=(Put(f"{band}.seam", "open"), Put(f"{band}.piece", "none")),
+        expects=_bared(view, band, "none"),
         effects=(Change(f"{band}.edge", times(excess, -1, "seamed_out")),),
         reversible=False,
         check_before="the band pinned to the garment's edge ends where the closing wants it",
         figures={"excess": excess, "half": half, "keep": keep},
         materials=(Need("thread to match"),),
     )
+
+
+def _bared(view: View, band: str, piece: str) -> tuple[Put, ...]:
+    """Open, with nothing sitting on it, and no other piece in hand."""
+    return (Put(f"{band}.seam", "open"), Put(f"{band}.piece", piece), *band_loops.off(view, band))
 
 
 def _curved(view: View, band: str) -> bool:
@@ -121,7 +127,7 @@ def cut_new_band(view: View, band: str, longer: Figure, sign: int, cloth: str) -
             "{underlap}, and 1/2 in is allowed all round. Stiffen it as the old one was, and mark center front, "
             f"sides and center back on it from the old band.{shaped}"
         ),
-        expects=(Put(f"{band}.seam", "open"), Put(f"{band}.piece", "none")),
+        expects=_bared(view, band, "none"),
         effects=(Put(f"{band}.piece", "cut"),),
         reversible=False,
         check_before="the edge it is to finish has been measured again, and the cloth is washed",
@@ -164,7 +170,7 @@ def cut_band_piece(view: View, band: str, wanting: Figure) -> Op:
             "own at each end. Where the band already has a seam to open, cut it only {piece_finished} long: it "
             "then shows {wanting}."
         ),
-        expects=(Put(f"{band}.seam", "open"), Put(f"{band}.piece", "none")),
+        expects=_bared(view, band, "none"),
         effects=(Put(f"{band}.piece", "cut"),),
         reversible=False,
         check_before="the piece matches in color after a wash and its threads run as the band's do",
@@ -197,7 +203,7 @@ def _made(view: View, band: str, id: str, minutes: Spread, by: Figure, figures: 
         setup="straight",
         minutes=minutes,
         says=says,
-        expects=(Put(f"{band}.seam", "open"), Put(f"{band}.piece", "cut")),
+        expects=_bared(view, band, "cut"),
         effects=(Change(f"{band}.edge", by), Put(f"{band}.piece", "set")),
         figures=figures,
         materials=(Need("thread to match"),),

@@ -142,8 +142,7 @@ def tack_later(view: View, place: str) -> Op:
         setup="hand",
         minutes=Spread(8, 12, 20),
         says=(
-            "Button the front. Tack the hidden strip to the front half way between each two holes, a few stitches "
-            "each."
+            "Button the front. Tack the hidden strip to the front half way between each two holes, a few stitches each."
         ),
         expects=(Put(f"{place}.kind", "placket"), Put(f"{place}.tacks", "none")),
         effects=(Put(f"{place}.tacks", "done"),),

@@ -44,7 +44,8 @@ def idle_lines(base: RuleBase, case: Case, advice: Advice) -> list[str]:
     if not advice.idle:
         return []
     lines = heading("Kept, but not needed now")
-    return lines + bullets(f"{_problem(base, case, id)}: {fix_title(base, case, case.choices[id].fix)}" for id in advice.idle)
+    kept = {id: fix_title(base, case, case.choices[id].fix) for id in advice.idle}
+    return lines + bullets(f"{_problem(base, case, id)}: {title}" for id, title in kept.items())
 
 
 def _problem(base: RuleBase, case: Case, id: FindingId) -> str:
@@ -77,7 +78,8 @@ def finding_lines(
     lines += para(finding.words)
     chosen = advice.choices.get(finding.id)
     if chosen and chosen.fix not in {option.fix for option in advice.options_for(finding.id)}:
-        lines += para(f"Chosen was: {_title(base, teller, chosen.fix)}. That is not among the options; choose again.", 2)
+        was = _title(base, teller, chosen.fix)
+        lines += para(f"Chosen was: {was}. That is not among the options; choose again.", 2)
     for index, option in enumerate(advice.options_for(finding.id)):
         mark = ""
         if chosen and chosen.fix == option.fix:

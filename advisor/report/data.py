@@ -64,9 +64,7 @@ def plan_data(base: RuleBase, case: Case, plan: Plan) -> Data:
                 "check_before": step.op.check_before,
                 "try_on": step.op.try_on,
                 "serves": list(step.serves),
-                "figures": {
-                    name: figure_data(teller, figure) for name, figure in sorted(step.op.figures.items())
-                },
+                "figures": {name: figure_data(teller, figure) for name, figure in sorted(step.op.figures.items())},
             }
             for number, step in enumerate(plan.steps, 1)
         ],

@@ -59,7 +59,8 @@ def decided_lines(base: RuleBase, case: Case, plan: Plan) -> list[str]:
             lines += para(f"{option.title}{mark}", 4, "> ")
             lines += [line for past in past_limits(option, case.limits) for line in para(past, 6)]
         elif held is not None:
-            lines += para(f"Chosen was: {fix_title(base, case, held.fix)}. That is not among the options; choose again.", 4)
+            was = fix_title(base, case, held.fix)
+            lines += para(f"Chosen was: {was}. That is not among the options; choose again.", 4)
         else:
             lines += para("Nothing can be done about it here.", 4)
     return lines

@@ -1,6 +1,7 @@
 """Piece the waistband longer."""
 
 from advisor.knowledge import Fix, Trouble, View, Work, amount, work_of
+from advisor.operations.band_loops import take_off
 from advisor.operations.bands import cut_band_piece, open_band, press_band, set_band_piece, sew_band
 
 
@@ -10,6 +11,7 @@ def work(trouble: Trouble, view: View) -> Work:
     return work_of(
         (
             open_band(view, band),
+            *take_off(view, band),
             cut_band_piece(view, band, wanting),
             set_band_piece(view, band, wanting),
             sew_band(view, band),
@@ -24,7 +26,7 @@ fix = Fix(
         "A piece is set into the band where a seam of the garment meets it, so that its seams look meant. The rest "
         "of the band stays."
     ),
-    wrong_when="No cloth matches, or the piece would fall under a label or the closing.",
+    wrong_when="No cloth matches, or the piece would fall under the closing.",
     source="common-practice",
     difficulty=3,
     durability=4,

@@ -1,13 +1,22 @@
 """Seam the waistband where a garment seam meets it."""
 
 from advisor.knowledge import Fix, Trouble, View, Work, amount, work_of
+from advisor.operations.band_loops import take_off
 from advisor.operations.bands import open_band, press_band, seam_band, sew_band
 
 
 def work(trouble: Trouble, view: View) -> Work:
     excess = amount(trouble, "excess")
     band = trouble.place
-    return work_of((open_band(view, band), seam_band(view, band, excess), sew_band(view, band), press_band(view, band)))
+    return work_of(
+        (
+            open_band(view, band),
+            *take_off(view, band),
+            seam_band(view, band, excess),
+            sew_band(view, band),
+            press_band(view, band),
+        )
+    )
 
 
 fix = Fix(
@@ -17,7 +26,7 @@ fix = Fix(
         "loses exactly what the garment lost; the lap at the closing stays as it was."
     ),
     wrong_when=(
-        "Belt loops, a label or a print sit just there, or the band is so stiff that a fourth thickness will not go "
+        "A print or a buckle sits just there, or the band is so stiff that a fourth thickness will not go "
         "under the needle."
     ),
     source="common-practice",

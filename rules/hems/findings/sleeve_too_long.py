@@ -1,8 +1,6 @@
-"""A sleeve or leg ends below where it should."""
+"""A sleeve ends below where it should."""
 
 from advisor.knowledge import MATCH, Find, Joined, Mm, fires, given, joined, length, near, such_that
-
-ENDS = ("sleeve_end", "leg_end")
 
 
 def amount(over: Mm) -> Mm:
@@ -10,30 +8,24 @@ def amount(over: Mm) -> Mm:
 
 
 rule = Find(
-    title="Sleeve or leg too long",
+    title="Sleeve too long",
     problem="too_long",
     stage="hem",
     why=(
-        "An end that hangs too low is stepped on, gets wet, or covers the hand. Every seam above it moves it: it is "
-        "looked at only when waist and crotch have settled, and may be right by then."
+        "A sleeve that hangs too low covers the hand and gets into everything. The shoulder and the cuff move its "
+        "end: it is looked at only when they have settled, and may be right by then."
     ),
     source="common-practice",
     when=(
         given(
             "an end is measured against where it should be",
-            Joined(kind="fit", role=MATCH.role, place=MATCH.place, over_mm=MATCH.over, slack_mm=MATCH.slack),
+            Joined(kind="fit", role="sleeve_end", place=MATCH.place, over_mm=MATCH.over, slack_mm=MATCH.slack),
         ),
-        such_that("it is the end of a sleeve or of a leg", lambda role: role in ENDS),
         such_that("it is longer by more than a tape can miss", lambda over, slack: over > slack),
     ),
     amount=amount,
     says="{place} is {over} too long. There are two, and what is done to one is done to both.",
     fires=(
-        fires(
-            "a leg 2 in too long",
-            joined("fit", ("leg.length", "leg_end"), ("leg.wanted", "leg_end"), "2 in"),
-            amount=length("2 in"),
-        ),
         fires(
             "a sleeve 1 in too long",
             joined("fit", ("sleeve.length", "sleeve_end"), ("sleeve.wanted", "sleeve_end"), "1 in"),

@@ -1,8 +1,6 @@
-"""A sleeve or leg ends above where it should."""
+"""A sleeve ends above where it should."""
 
 from advisor.knowledge import MATCH, Find, Joined, Mm, fires, given, joined, length, near, such_that
-
-ENDS = ("sleeve_end", "leg_end")
 
 
 def amount(over: Mm) -> Mm:
@@ -10,30 +8,24 @@ def amount(over: Mm) -> Mm:
 
 
 rule = Find(
-    title="Sleeve or leg too short",
+    title="Sleeve too short",
     problem="too_short",
     stage="hem",
     why=(
-        "A waist that is raised takes the legs up with it, and cloth shrinks in the first wash: an end that was "
-        "right before may be short after."
+        "Shoulders that are cut in take the sleeves up with them, and cloth shrinks in the first wash: an end that "
+        "was right before may be short after."
     ),
     source="common-practice",
     when=(
         given(
             "an end is measured against where it should be",
-            Joined(kind="fit", role=MATCH.role, place=MATCH.place, over_mm=MATCH.over, slack_mm=MATCH.slack),
+            Joined(kind="fit", role="sleeve_end", place=MATCH.place, over_mm=MATCH.over, slack_mm=MATCH.slack),
         ),
-        such_that("it is the end of a sleeve or of a leg", lambda role: role in ENDS),
         such_that("it is shorter by more than a tape can miss", lambda over, slack: over < -slack),
     ),
     amount=amount,
     says="{place} is {over} too short. There are two, and what is done to one is done to both.",
     fires=(
-        fires(
-            "a leg 1 1/2 in too short",
-            joined("fit", ("leg.length", "leg_end"), ("leg.wanted", "leg_end"), "1 1/2 in", under=True),
-            amount=length("1 1/2 in"),
-        ),
         fires(
             "a sleeve 1 in too short",
             joined("fit", ("sleeve.length", "sleeve_end"), ("sleeve.wanted", "sleeve_end"), "1 in", under=True),
