@@ -2,12 +2,16 @@
 
 import click
 
+from advisor.cli.commands._rules_matrix import matrix_command
 from advisor.cli.shared import as_json_option, print_json, print_lines
 
 
 @click.group()
 def command() -> None:
     """The rules behind the advice: list them, explain one, check them all."""
+
+
+command.add_command(matrix_command)
 
 
 @command.command("list")
