@@ -10,25 +10,25 @@ MARGIN = Table(
     "mm",
     {
         "wool": (inch_row("3/4", "3/4", "SCHOOLSEW-P"),),
-        "plain": (inch_row("3/4", "1", "UMA-PATCH"), inch_row("1/2", "1", "MAKERP")),
+        "plain": (inch_row("3/4", "1", "UMA-PATCH"), inch_row("1/2", "1", "MAKERP"), inch_row("1/2", "1", "TM201-70")),
         "seat or knee": (inch_row("3/4", None, "SCHOOLSEW-P", "further than 3/4 in"),),
         "set in": (inch_row(None, "1/2", "SEWTEACH", "edge to edge, or 1/2 in larger"),),
     },
 )
 TURN_UNDER = inches("1/4")
-"""Turned under all round on a patch. Sources UMA-PATCH and SKUOLA-PATCH (6 mm)."""
+"""Turned under all round on a patch. Sources UMA-PATCH and SKUOLA-PATCH (6 mm); TM201-70 turns 3/8 in."""
 DARN_BEYOND = inches("1/2")
 """A darn starts and ends so far past the tear. Source SCHOOLSEW-D."""
 
 
-@formula("patches.finished", words="{hole} + 2 x ({weak} + {margin})", source="common-practice", gives="mm")
+@formula("patches.finished", words="{hole} + 2 x ({weak} + {margin})", source="TM201-289", gives="mm")
 def finished(hole: Mm, weak: Mm, margin: Mm) -> Mm:
     """Finished width or height of a patch over a hole and the weak cloth round it.
 
     Millimeters; `weak` is how far thin or rusted cloth reaches past the hole on each side, `margin` how
     far the patch goes onto sound cloth. FigureError if one is negative.
     Hole + twice (weak + margin). Worked: hole=1/2 in, weak=1/4 in, margin=3/4 in -> 2 1/2 in.
-    Common practice, no source.
+    Source TM201-289 (3/4 in past the damage in all directions).
     """
     not_negative(hole=hole, weak=weak, margin=margin)
     return hole + 2 * (weak + margin)

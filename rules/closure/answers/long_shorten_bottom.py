@@ -9,7 +9,7 @@ rule = Answer(
     role="front_opening",
     why="The zipper lost none of its length when the cloth beside it did. What is over comes off below a "
     "new stop, and nobody sees that end.",
-    source="common-practice",
+    source="WZIP",
     when=(
         given("the zipper stays together at the bottom", Trait(place=MATCH.place, slot="kind", word="closed_end")),
         given("the zipper is set in plainly", Trait(place=MATCH.place, slot="setting", word="plain")),

@@ -9,7 +9,7 @@ rule = Answer(
     role="front_opening",
     why="What is over comes off below a new stop, out of sight under the cover; the cover has to be "
     "opened for it and closed again.",
-    source="common-practice",
+    source="WZIP",
     when=(
         given("the zipper stays together at the bottom", Trait(place=MATCH.place, slot="kind", word="closed_end")),
         given("the zipper lies behind a fly or a lining", Trait(place=MATCH.place, slot="setting", word="covered")),

@@ -9,7 +9,7 @@ rule = Answer(
     role="front_opening",
     why="What is over comes off at the top, the only end of a separating zipper that may be touched and "
     "by custom the one for metal teeth.",
-    source="common-practice",
+    source="IRONF",
     when=(
         given("a zipper closes it", Trait(place=MATCH.place, slot="kind", word=one_of("closed_end", "separating"))),
         given("the zipper is set in plainly", Trait(place=MATCH.place, slot="setting", word="plain")),

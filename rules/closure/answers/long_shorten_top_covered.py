@@ -9,7 +9,7 @@ rule = Answer(
     role="front_opening",
     why="What is over comes off at the top, where the tapes are folded into the cover; the cover has to "
     "be opened for it and closed again.",
-    source="common-practice",
+    source="IRONF",
     when=(
         given("a zipper closes it", Trait(place=MATCH.place, slot="kind", word=one_of("closed_end", "separating"))),
         given("the zipper lies behind a fly or a lining", Trait(place=MATCH.place, slot="setting", word="covered")),

@@ -8,7 +8,7 @@ rule = Answer(
     fix="closure.fixes.new_zipper",
     role="front_opening",
     why="A zipper cannot be made longer: the next length up is bought and shortened to the opening.",
-    source="common-practice",
+    source="HB-ZIP",
     when=(
         given("a zipper closes it", Trait(place=MATCH.place, slot="kind", word=one_of("closed_end", "separating"))),
         given("the zipper is set in plainly", Trait(place=MATCH.place, slot="setting", word="plain")),

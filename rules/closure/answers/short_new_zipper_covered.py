@@ -9,7 +9,7 @@ rule = Answer(
     role="front_opening",
     why="A zipper cannot be made longer: the next length up is bought, shortened to the opening, and set "
     "in behind its cover.",
-    source="common-practice",
+    source="HB-ZIP",
     when=(
         given("a zipper closes it", Trait(place=MATCH.place, slot="kind", word=one_of("closed_end", "separating"))),
         given("the zipper lies behind a fly or a lining", Trait(place=MATCH.place, slot="setting", word="covered")),

@@ -8,7 +8,7 @@ rule = Answer(
     fix="closure.fixes.new_slider",
     role="front_opening",
     why="Mostly the slider has widened and the teeth are good; then the slider alone is changed.",
-    source="common-practice",
+    source="ENGFIX",
     when=(),
     fires=(
         fires(

@@ -24,7 +24,7 @@ rule = Find(
     stage="closure",
     why="A slider widens with wear until it no longer presses the teeth together; lost teeth and a torn coil are past "
     "help. One that does not fit its opening is dealt with there first.",
-    source="common-practice",
+    source="ENGFIX",
     when=(
         given(
             "a zipper closes the opening",

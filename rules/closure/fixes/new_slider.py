@@ -9,7 +9,7 @@ fix = Fix(
     "does, and the zipper stays in the garment.",
     wrong_when="Teeth are missing or the coil is torn. A number on the slider is a size group, and two "
     "systems of numbers are about: the slider is tried on the teeth before it is bought.",
-    source="common-practice",
+    source="ENGFIX",
     difficulty=2,
     durability=3,
     visibility=1,

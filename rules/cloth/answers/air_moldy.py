@@ -7,7 +7,7 @@ rule = Answer(
     problem="moldy",
     fix="cloth.fixes.air_outdoors",
     why="Dry and brushed outdoors it no longer spreads, and can be washed.",
-    source="common-practice",
+    source="ILL-DAHL",
     when=(),
     fires=(fires("air what is moldy", problem("moldy", "cloth", "cloth", "open")),),
     near=(near("another problem", name="oil_soaked"),),

@@ -10,7 +10,7 @@ rule = Find(
         "Drying oils warm up as they dry: a heap of cotton soaked with them can catch fire by itself, and so can a "
         "dryer."
     ),
-    source="from-memory",
+    source="FD-CORV",
     when=(given("it is soaked with oil", Trait(role="cloth", place=MATCH.place, slot="store", word="oily")),),
     says="It is soaked with oil: in a heap, a dryer or under an iron it can catch fire.",
     fires=(fires("from a garage", trait("cloth.store", "cloth", "oily")),),

@@ -10,7 +10,7 @@ rule = Find(
         "Cloth that tears or powders when it is pulled tears beside every new seam. No fix lasts longer than the cloth "
         "it is sewn to, so the hours are lost: it is not worth starting."
     ),
-    source="common-practice",
+    source="TM201-68",
     when=(
         given("the cloth tears or powders", Trait(role="cloth", place=MATCH.place, slot="strength", word="perished")),
         given("nothing else was decided for it", Trait(place=MATCH.place, role="cloth", slot="fate", word="kept")),

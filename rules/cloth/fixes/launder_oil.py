@@ -10,9 +10,10 @@ def work(trouble: Trouble, view: View) -> Work:
 
 fix = Fix(
     title="Have the oil washed out by a laundry that takes it",
-    why="Oil must be out before heat comes near, and a household machine neither gets it out nor is safe afterward.",
+    why="Oil must be out before heat comes near, and washing at home can leave enough of it in "
+    "the cloth to heat itself in a pile or a dryer.",
     wrong_when="It is one small spot: that is a stain.",
-    source="from-memory",
+    source="FD-CORV",
     difficulty=1,
     durability=4,
     visibility=1,

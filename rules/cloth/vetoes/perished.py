@@ -18,7 +18,7 @@ rule = Veto(
         "Every new seam needs cloth that holds it, and this cloth tears beside it. The hours are better spent on a "
         "copy."
     ),
-    source="common-practice",
+    source="NEWDRESS-31",
     when=(
         given("the cloth tears or powders", Trait(role="cloth", slot="strength", word="perished")),
         such_that("it would be sewn, washed or pulled", lambda fix: fix not in OPEN),

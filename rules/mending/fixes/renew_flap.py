@@ -20,7 +20,7 @@ fix = Fix(
         "are patched first, and the new flap hides them."
     ),
     wrong_when="The cloth has faded: new cloth shows beside old. Then make both flaps new.",
-    source="common-practice",
+    source="TM201-70",
     difficulty=3,
     durability=5,
     visibility=2,

@@ -28,7 +28,7 @@ fix = Fix(
         "The size cannot be matched: measure cap and stud, for sizes differ by maker. Or the costume should not show "
         "metal."
     ),
-    source="common-practice",
+    source="TM203-419",
     difficulty=3,
     durability=4,
     visibility=3,

@@ -6,7 +6,7 @@ rule = Veto(
     title="Hole too wide to darn",
     fix="mending.fixes.darn",
     why="A wide darn is stiff in the middle and drags at its edge; a patch lies flat.",
-    source="common-practice",
+    source="TM201-70",
     when=(
         given(("the hole was measured"), Measure(place=MATCH.place, role="hardware", slot="hole", mm=MATCH.hole)),
         such_that("it is wider than 1/2 in", lambda hole: hole > length("1/2 in")),

@@ -8,7 +8,7 @@ rule = Veto(
     why=(
         "Metal hangs on a few threads round its post. Where they are rotten it pulls out, and takes the patch with it."
     ),
-    source="common-practice",
+    source="TM203-419",
     when=(
         given(
             "the cloth round the hole is torn", Trait(place=MATCH.place, role="hardware", slot="around", word="torn")

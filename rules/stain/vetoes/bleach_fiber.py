@@ -5,8 +5,9 @@ from advisor.knowledge import MATCH, Trait, Veto, fires, given, near, offered, o
 rule = Veto(
     title="No bleach on silk, wool or coatings",
     fix="stain.fixes.bleach",
-    why="Chlorine bleach eats silk and wool and lifts coatings.",
-    source="common-practice",
+    why="Chlorine bleach eats silk and wool, and a cleaners' institute keeps it off both; coatings it lifts, by common "
+    "practice.",
+    source="DLI-BLEACH",
     when=(
         given(
             "it is silk, wool or coated",

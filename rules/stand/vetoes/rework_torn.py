@@ -5,8 +5,9 @@ from advisor.knowledge import MATCH, Trait, Veto, fires, given, near, offered, p
 rule = Veto(
     title="The cloth is torn",
     fix="stand.fixes.rework_hole",
-    why="Buttonhole stitches hold to the cloth beside the slit; where it is torn they hold to nothing.",
-    source="common-practice",
+    why="Buttonhole stitches hold to the cloth beside the slit; where it is torn they hold to nothing. A "
+    "repair manual works a damaged hole anew only through a piece of cloth whipped on behind.",
+    source="TM201-70",
     when=(given("a hole is torn", Trait(place=MATCH.place, role="button_stand", slot="hole", word="torn")),),
     says="A hole is torn out at its end: stitches alone would not hold there.",
     fires=(

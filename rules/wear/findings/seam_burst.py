@@ -8,7 +8,7 @@ rule = Find(
     stage="mend",
     why="A seam bursts because its thread is old, or because the garment is too small there: sewn again without room "
     "it bursts again beside the new stitches.",
-    source="common-practice",
+    source="KY-CT147",
     when=(
         given(
             "a seam has given way",

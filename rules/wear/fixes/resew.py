@@ -13,7 +13,7 @@ fix = Fix(
     why="The old line is sewn again with strong thread and short stitches, 1 in into the sound seam at both ends, "
     "and once more on top.",
     wrong_when="The garment is too small there: let it out first, or the cloth tears beside the new thread.",
-    source="common-practice",
+    source="FABDAM",
     difficulty=1,
     durability=4,
     visibility=1,

@@ -20,9 +20,9 @@ MOST = length("1 in")
 rule = Veto(
     title="Hole too wide to darn by machine",
     fix="wear.fixes.darn",
-    why="Over cloth laid behind, rows bridge about 1 in; wider they are a stiff board that drags at its edge. A "
-    "patch lies flat.",
-    source="common-practice",
+    why="An army repair manual darns up to 1/2 in and patches what is wider. Over cloth laid behind, rows bridge "
+    "about 1 in, by common practice; wider they are a stiff board that drags at its edge.",
+    source="TM201-70",
     when=(
         given("the hole was measured", Measure(role="worn_place", slot="hole", place=MATCH.place, mm=MATCH.hole)),
         such_that("it is wider than 1 in", lambda hole: hole > MOST),
