@@ -8,7 +8,7 @@ fix = Fix(
     why="A bar closes the end away from the edge, so the buttons no longer slip out. It can be unpicked.",
     wrong_when="The buttons can be changed for larger ones that pass: an edge bears a button 1/4 in "
     "larger or smaller as it is.",
-    source="common-practice",
+    source="SECRETGRAT",
     difficulty=1,
     durability=3,
     visibility=2,

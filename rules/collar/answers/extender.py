@@ -7,7 +7,7 @@ rule = Answer(
     problem="collar_tight",
     fix="collar.fixes.extender",
     why="It needs no sewing on the shirt, and can serve the next one.",
-    source="common-practice",
+    source="EHOW-EXT",
     when=(),
     fires=(
         fires("lengthen a tight collar with a loop", problem("collar_tight", "collar", "collar", "closure", "3/8 in")),

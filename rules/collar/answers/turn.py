@@ -7,7 +7,7 @@ rule = Answer(
     problem="collar_worn",
     fix="collar.fixes.turn",
     why="Only the side that shows is worn, and a collar has another.",
-    source="common-practice",
+    source="MALECALL",
     when=(),
     fires=(fires("turn a worn collar", problem("collar_worn", "collar", "collar", "mend")),),
     near=(near("another problem", name="collar_tight"),),

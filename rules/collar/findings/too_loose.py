@@ -12,7 +12,7 @@ rule = Find(
     problem="collar_loose",
     stage="closure",
     why="A loose collar stands away from the neck in front and falls into folds under a tie.",
-    source="common-practice",
+    source="SACCAGGI",
     when=(
         given(
             "the collar is measured against the neck",

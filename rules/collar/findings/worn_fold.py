@@ -9,7 +9,7 @@ rule = Find(
     why=(
         "The fold rubs on the neck and on every hanger, and goes first: the rest of a shirt is good for years after it."
     ),
-    source="common-practice",
+    source="MALECALL",
     when=(
         given(
             "the collar is worn at its fold",

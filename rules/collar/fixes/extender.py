@@ -17,7 +17,7 @@ fix = Fix(
     wrong_when=(
         "The collar is worn without a tie or scarf, or more than 3/4 in is wanting: the points then stand apart."
     ),
-    source="common-practice",
+    source="EHOW-EXT",
     difficulty=1,
     durability=2,
     visibility=2,

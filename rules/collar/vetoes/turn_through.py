@@ -6,7 +6,7 @@ rule = Veto(
     title="Both sides are worn",
     fix="collar.fixes.turn",
     why="Turned over, the other worn side would lie on top.",
-    source="common-practice",
+    source="MALECALL",
     when=(given("both sides are worn", Trait(place=MATCH.place, role="collar", slot="worn", word="through")),),
     says="{place} is worn on both sides: turned over it shows the other hole.",
     fires=(

@@ -7,7 +7,7 @@ rule = Answer(
     problem="front_gapes",
     fix="stand.fixes.hidden_snap",
     why="It only lacks a fastening there, and a snap is the least of them.",
-    source="common-practice",
+    source="MYHANDMADE",
     when=(),
     fires=(
         fires("hold a gaping front with a snap", problem("front_gapes", "stand", "button_stand", "closure", "1/2 in")),

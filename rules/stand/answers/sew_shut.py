@@ -7,7 +7,7 @@ rule = Answer(
     problem="front_gapes",
     fix="stand.fixes.sew_shut",
     why="What is not opened need not open.",
-    source="common-practice",
+    source="MAKEITBAKE",
     when=(),
     fires=(fires("sew a gaping front shut", problem("front_gapes", "stand", "button_stand", "closure", "1/2 in")),),
     near=(near("another problem", name="button_missing"),),

@@ -22,7 +22,7 @@ fix = Fix(
         "matches, the lowest one serves and an odd one takes its place."
     ),
     wrong_when="The tear reaches past what the button hides, and must not be seen.",
-    source="common-practice",
+    source="WHATALT-BTN",
     difficulty=2,
     durability=4,
     visibility=2,

@@ -18,7 +18,7 @@ fix = Fix(
         "The head does not pass through what is left open, or it must come off in the wings in a hurry. "
         "Dragged over the head it strains at the end of the opening."
     ),
-    source="common-practice",
+    source="MAKEITBAKE",
     difficulty=1,
     durability=3,
     visibility=2,
