@@ -11,7 +11,7 @@ from advisor.figures.formula import Count, Degrees, Mm, Ratio, Word, formula
 from advisor.figures.tables import Table, inch_row
 
 MOST_INTAKE = inches("1")
-"""The most one dart takes, exactly this still allowed: common practice, no source."""
+"""The most one dart takes, exactly this still allowed. Source NAOMI: 2 in to two darts, more to four."""
 LONGEST = inches("7")
 """Longest dart for general use. Source TIE3-32."""
 SPLIT_APART = inches("2")
@@ -157,26 +157,26 @@ def needed(total: Mm, most_each: Mm) -> Count:
 @formula(
     "darts.needed_in_pairs",
     words="2 x round up ({total} / (2 x {most_each}))",
-    source="common-practice",
+    source="NAOMI",
     gives="count",
 )
 def needed_in_pairs(total: Mm, most_each: Mm) -> Count:
     """How many darts, standing in pairs about the center line, `total` needs.
 
     An even count. FigureError as for `needed`. Twice the pairs, a pair holding twice the limit.
-    Worked: total=2 in, most_each=1 in -> 2. Common practice, no source.
+    Worked: total=2 in, most_each=1 in -> 2. Source NAOMI (two to 2 in, four past it).
     """
     not_negative(total=total)
     positive(most_each=most_each)
     return 2 * -(-total // (2 * most_each))
 
 
-@formula("darts.intake_each", words="{total} / {darts}", source="common-practice", gives="mm")
+@formula("darts.intake_each", words="{total} / {darts}", source="NAOMI", gives="mm")
 def intake_each(total: Mm, darts: Count) -> Mm:
     """What each of `darts` equal darts takes of `total`.
 
     Millimeters. FigureError if the total is negative or there is no dart. Total over darts.
-    Worked: total=2 in, darts=2 -> 1 in. Common practice, no source.
+    Worked: total=2 in, darts=2 -> 1 in. Source NAOMI.
     """
     not_negative(total=total)
     positive(darts=darts)

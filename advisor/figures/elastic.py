@@ -28,14 +28,14 @@ def cut(finished: Mm, share: Ratio, join: Mm) -> Mm:
 
 
 @formula(
-    "elastic.casing_cut", words="{elastic} + {room} + {turn_under}", source="common-practice", gives="mm"
+    "elastic.casing_cut", words="{elastic} + {room} + {turn_under}", source="APQ-CAS", gives="mm"
 )
 def casing_cut(elastic: Mm, room: Mm, turn_under: Mm) -> Mm:
     """Depth of cloth a casing folded over takes past its fold: elastic, room to thread it, the turn.
 
-    Millimeters; room is 1/8 to 1/4 in. FigureError if the elastic's width is not more than 0 or another
-    part negative. Elastic + room + turn under.
-    Worked: elastic=3/4 in, room=1/8 in, turn_under=1/4 in -> 9/8 in. Common practice, no source.
+    Millimeters; room is 1/8 (ASDP-CAS) to 1/4 in (APQ-CAS). FigureError if the elastic's width is not
+    more than 0 or another part negative. Elastic + room + turn under.
+    Worked: elastic=3/4 in, room=1/8 in, turn_under=1/4 in -> 9/8 in. Source APQ-CAS.
     """
     positive(elastic=elastic)
     not_negative(room=room, turn_under=turn_under)

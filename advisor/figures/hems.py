@@ -76,12 +76,12 @@ def double_fold(fold: Mm) -> Mm:
     return 2 * fold
 
 
-@formula("hems.two_turns", words="{under} + {depth}", source="common-practice", gives="mm")
+@formula("hems.two_turns", words="{under} + {depth}", source="TAILSKIRT", gives="mm")
 def two_turns(under: Mm, depth: Mm) -> Mm:
     """Cloth a hem takes whose raw edge is turned under by `under` and which is then `depth` deep.
 
     Millimeters. FigureError if a turn is not more than 0 or the first is deeper than the second.
-    Under + depth. Worked: under=1/2 in, depth=1 1/2 in -> 2 in. Common practice, no source.
+    Under + depth. Worked: under=1/2 in, depth=1 1/2 in -> 2 in. Source TAILSKIRT (depth and 1/4 in).
     """
     positive(under=under, depth=depth)
     need(under <= depth, "the turn under is deeper than the hem that must cover it", "exchange the two")
@@ -120,12 +120,12 @@ def cut_off_opened(too_long: Mm, old_hem: Mm, allowance: Mm) -> Mm:
     return strip
 
 
-@formula("hems.keep_edge_fold", words="{too_long} / 2", source="common-practice", gives="mm")
+@formula("hems.keep_edge_fold", words="{too_long} / 2", source="METTLER", gives="mm")
 def keep_edge_fold(too_long: Mm) -> Mm:
     """Depth of the fold taken just above an original finished edge that is kept.
 
     Millimeters, measured from the old hem stitching. FigureError if not more than 0. Half, since a fold
-    is double. Worked: too_long=2 in -> 1 in. Common practice, no source.
+    is double. Worked: too_long=2 in -> 1 in. Source METTLER, which measures to an edge 1/2 in below the stitching.
     """
     positive(too_long=too_long)
     return too_long / 2

@@ -7,12 +7,12 @@ from advisor.figures.exact import need, not_negative, positive
 from advisor.figures.formula import Count, Mm, Ratio, formula
 
 
-@formula("pleats.depth_each", words="{excess} / (2 x {pleats})", source="common-practice", gives="mm")
+@formula("pleats.depth_each", words="{excess} / (2 x {pleats})", source="BALDT", gives="mm")
 def depth_each(excess: Mm, pleats: Count) -> Mm:
     """How deep each of `pleats` equal pleats or tucks is folded so that together they take `excess`.
 
     Millimeters from fold to placement line. FigureError if the excess is negative or there is no pleat.
-    Excess over twice the pleats. Worked: excess=2 in, pleats=2 -> 1/2 in. Geometry, no source.
+    Excess over twice the pleats. Worked: excess=2 in, pleats=2 -> 1/2 in. Source BALDT.
     """
     not_negative(excess=excess)
     positive(pleats=pleats)

@@ -11,8 +11,8 @@ BODICE_GAP = inches("3 1/2")
 """Most between buttons on a bodice, 3 to 3 1/2 in. Source IASRI-BTN."""
 BETWEEN = inches("1/4")
 """Least from the edge of one button to the next: common practice, no source."""
-HOOK_GAP = inches("1")
-"""Most between hooks: common practice, no source."""
+HOOK_GAP = inches("1 1/4")
+"""Most between hooks. Source NEWDRESS-117 (down a bodice)."""
 
 
 @formula("rows.last_down", words="{run} - 1 in", source="common-practice", gives="mm")

@@ -4,30 +4,30 @@ from advisor.figures.exact import inches, need, not_negative, positive
 from advisor.figures.formula import Count, Mm, formula
 
 UNDERLAP = (inches("1"), inches("1 1/4"))
-"""An underlap stays within these when a band is shortened: common practice, no source."""
+"""An underlap stays within these when a band is shortened: TILLI has 1 in (2.5 cm), RETROGLAM 3/4 in."""
 EASED_IN = (inches("1/2"), inches("1"))
 """A garment's waist is this much longer than its band and eased to it: common practice, no source."""
 
 
-@formula("waist.band_finished", words="{body} + {ease} + {underlap}", source="common-practice", gives="mm")
+@formula("waist.band_finished", words="{body} + {ease} + {underlap}", source="RETROGLAM", gives="mm")
 def band_finished(body: Mm, ease: Mm, underlap: Mm) -> Mm:
     """Finished length of a waistband made from the body; the garment follows the band.
 
     Millimeters, end to end. FigureError if the body is not more than 0 or the underlap negative; ease
     may be negative in stretch cloth. Body + ease + underlap.
-    Worked: body=30 in, ease=1 in, underlap=1 1/4 in -> 32 1/4 in. Common practice, no source.
+    Worked: body=30 in, ease=1 in, underlap=1 1/4 in -> 32 1/4 in. Source RETROGLAM.
     """
     positive(body=body)
     not_negative(underlap=underlap)
     return body + ease + underlap
 
 
-@formula("waist.band_cut", words="{finished} + 2 x {allowance}", source="common-practice", gives="mm")
+@formula("waist.band_cut", words="{finished} + 2 x {allowance}", source="TILLI", gives="mm")
 def band_cut(finished: Mm, allowance: Mm) -> Mm:
     """Length to cut for a band in one piece, a seam allowance at each end.
 
     Millimeters. FigureError if the finished length is not more than 0 or the allowance negative.
-    Finished + two allowances. Worked: finished=32 in, allowance=1/2 in -> 33 in. Common practice, no source.
+    Finished + two allowances. Worked: finished=32 in, allowance=1/2 in -> 33 in. Source TILLI (1 cm at each end).
     """
     positive(finished=finished)
     not_negative(allowance=allowance)

@@ -335,7 +335,7 @@ def add_fastening(view: View, place: str, amount: Figure) -> Op:
 
 def hooks_at_top(view: View, place: str, amount: Figure) -> Op:
     """Hooks and eyes over the part the zipper does not reach."""
-    count = figure(gaps_in, "hooks", span=amount, most_gap=plain("hook_gap", HOOK_GAP, "common-practice"))
+    count = figure(gaps_in, "hooks", span=amount, most_gap=plain("hook_gap", HOOK_GAP, "NEWDRESS-117"))
     return Op(
         id=f"sew {place}.hooks",
         stage="closure",
