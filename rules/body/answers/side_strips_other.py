@@ -7,7 +7,7 @@ rule = Answer(
     problem="body_narrow",
     fix="body.fixes.side_strips_other",
     why="With no matching cloth to hand the strips may be seen and meant.",
-    source="common-practice",
+    source="UNFASH",
     when=(),
     fires=(
         fires(

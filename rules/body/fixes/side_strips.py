@@ -27,7 +27,7 @@ fix = Fix(
         "There is no cloth that matches in color and age, or the shirt is tight over the shoulders: strips at "
         "the sides do not help there."
     ),
-    source="common-practice",
+    source="LEONVPL",
     difficulty=3,
     durability=5,
     visibility=2,

@@ -24,7 +24,7 @@ fix = Fix(
         "the width, and looks like a design if cuffs or collar take it up."
     ),
     wrong_when="The garment must look as it came, or is worn where a stripe is out of period.",
-    source="common-practice",
+    source="UNFASH",
     difficulty=3,
     durability=5,
     visibility=4,

@@ -12,8 +12,11 @@ def past(amount: Mm) -> bool:
 rule = Veto(
     title="More than two sizes at the side seams",
     fix="body.fixes.take_in_sides",
-    why=("Past about two sizes the armholes hang too low and the shoulders too wide, and side seams move neither."),
-    source="common-practice",
+    why=(
+        "Past about two sizes the armholes hang too low and the shoulders too wide, and side seams move neither. "
+        "Counted here at 2 in a size; one page counts 4 in to a size of shirt."
+    ),
+    source="TWOSIZES",
     when=(such_that("more than 4 in would have to go", past),),
     says="{amount} is past 4 in, about two sizes: armholes and shoulders would stay those of the larger size.",
     fires=(

@@ -7,7 +7,7 @@ rule = Answer(
     problem="crotch_high",
     fix="crotch.fixes.let_out_points",
     why="The inner seams give at the crotch what their allowances hold, and the thighs get the room too.",
-    source="common-practice",
+    source="TM227-34",
     when=(),
     fires=(
         fires(

@@ -21,8 +21,9 @@ fix = Fix(
     title="Let a gusset into the crotch of the trousers",
     why="A long diamond goes in between the legs, from one inner seam to the other. The seam from front to back runs "
     "across its middle and gains its width, half of it counted down; dancers' and climbers' trousers have one.",
-    wrong_when="It must not be seen when a foot is put on a stair, or the cloth is too thick for four seams meeting.",
-    source="common-practice",
+    wrong_when="One pattern maker says that a gusset gives room to move and cures no other misfit. It must "
+    "not be seen when a foot is put on a stair, or the cloth is too thick for four seams meeting.",
+    source="CINDYB",
     difficulty=5,
     durability=4,
     visibility=3,

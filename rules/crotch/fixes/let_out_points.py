@@ -28,7 +28,7 @@ fix = Fix(
     why="Front and back points move out into the allowances: the seam from front to back gains on both, half of it "
     "counted down, and each thigh gains at the top.",
     wrong_when="The allowance was trimmed near the crotch, as it mostly is, or the old line shows.",
-    source="common-practice",
+    source="TM227-34",
     difficulty=3,
     durability=4,
     visibility=1,

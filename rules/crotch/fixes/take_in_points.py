@@ -22,7 +22,7 @@ fix = Fix(
     "leg. The waist stays closed.",
     wrong_when="The thighs have nothing to spare: they lose at the top what the seams take. Past about 3/4 in it is "
     "lifted at the waist.",
-    source="common-practice",
+    source="TM227-34",
     difficulty=3,
     durability=4,
     visibility=1,

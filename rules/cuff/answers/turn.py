@@ -7,7 +7,7 @@ rule = Answer(
     problem="cuff_worn",
     fix="cuff.fixes.turn",
     why="Only the outside is worn, and a cuff has an inside.",
-    source="common-practice",
+    source="CASTLE",
     when=(),
     fires=(fires("turn worn cuffs", problem("cuff_worn", "cuff", "cuff", "mend")),),
     near=(near("another problem", name="slit_short"),),

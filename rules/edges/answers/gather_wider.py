@@ -10,7 +10,7 @@ rule = Answer(
         "The spare width is drawn up into folds that look meant, and the edge comes out as long as the one it is "
         "sewn to."
     ),
-    source="common-practice",
+    source="USDA-FIT13",
     when=(),
     fires=(fires("2 in too wide", problem("wider", "bodice", "upper_part", "join", "2 in")),),
     near=(near("it is narrower", name="narrower"),),

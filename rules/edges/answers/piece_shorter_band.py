@@ -7,7 +7,7 @@ rule = Answer(
     problem="band_shorter",
     fix="edges.fixes.piece_band",
     why="The piece gives the band what the garment was let out by.",
-    source="common-practice",
+    source="VICHANNAH",
     when=(),
     fires=(fires("1 in too short", problem("band_shorter", "band", "waistband", "join", "1 in")),),
     near=(near("it is longer", name="band_longer"),),

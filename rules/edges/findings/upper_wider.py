@@ -16,7 +16,7 @@ rule = Find(
         "upper one cut higher where it is wider, the rest of it has to go somewhere: into gathers, pleats, darts or "
         "side seams."
     ),
-    source="common-practice",
+    source="USDA-FIT13",
     when=(
         given(
             "an edge above a waist and the edge it is sewn to are measured",

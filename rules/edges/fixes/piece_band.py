@@ -27,7 +27,7 @@ fix = Fix(
         "of the band stays."
     ),
     wrong_when="No cloth matches, or the piece would fall under the closing.",
-    source="common-practice",
+    source="VICHANNAH",
     difficulty=3,
     durability=4,
     visibility=3,

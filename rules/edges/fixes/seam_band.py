@@ -29,7 +29,7 @@ fix = Fix(
         "A print or a buckle sits just there, or the band is so stiff that a fourth thickness will not go "
         "under the needle."
     ),
-    source="common-practice",
+    source="WARDREDUX",
     difficulty=3,
     durability=4,
     visibility=2,

@@ -7,7 +7,7 @@ rule = Find(
     problem="press_due",
     stage="finish",
     why="A seam that was not pressed before the next one crosses it never lies flat again.",
-    source="common-practice",
+    source="USDA-FIT2",
     when=(given("pressing is due", Trait(slot="press", word="due", place=MATCH.place, role=MATCH.role)),),
     says="New stitching at {place} has not been pressed.",
     fires=(

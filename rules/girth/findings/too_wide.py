@@ -13,7 +13,7 @@ rule = Find(
     stage="girth",
     why="What the waist does not hold the hips must: the part below slides down, and what is sewn above it is dragged "
     "after it.",
-    source="common-practice",
+    source="USDA-FIT13",
     when=(
         given(
             "the part below the waist seam is measured against the waist wanted",

@@ -15,7 +15,7 @@ fix = Fix(
     why="Six buttons inside the waistband carry suspenders: the garment hangs from the shoulders and the waist may "
     "stand off. Nothing is cut; on stage it often suits the part.",
     wrong_when="It is worn without anything over the shirt, or the seat is loose too: then it hangs like a sack.",
-    source="common-practice",
+    source="EVERYBRACE",
     difficulty=2,
     durability=3,
     visibility=5,

@@ -7,7 +7,7 @@ rule = Answer(
     problem="too_short",
     fix="hems.fixes.add_band",
     why="What the hem does not hold is added below it.",
-    source="common-practice",
+    source="WILLOW",
     when=(),
     fires=(fires("1 in too short", problem("too_short", "leg", "leg_end", "hem", "1 in")),),
     near=(near("too long", name="too_long"),),

@@ -8,7 +8,7 @@ rule = Answer(
     fix="hems.fixes.edge_set_again",
     why="The worn edge is the one thing that cannot be made again; cut off whole, it goes back on where the leg "
     "should end.",
-    source="common-practice",
+    source="PRETTYPOPPY",
     when=(
         given(
             "the original edge is worth keeping", Trait(place=MATCH.place, role="leg_end", slot="finish", word="keep")

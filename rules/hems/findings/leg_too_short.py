@@ -15,7 +15,7 @@ rule = Find(
         "A waist that is raised takes the legs up with it, and cloth shrinks in the first wash: an end that was "
         "right before may be short after."
     ),
-    source="common-practice",
+    source="IKAT",
     when=(
         given(
             "an end is measured against where it should be",

@@ -13,7 +13,7 @@ rule = Find(
     stage="hem",
     why="An edge that hangs too low is stepped on and gets wet; it is looked at when waist and hip have settled, and "
     "may be right by then.",
-    source="common-practice",
+    source="USDA-FIT15",
     when=(
         given(
             "the lower edge is measured against where it should be",

@@ -13,7 +13,7 @@ rule = Find(
     stage="hem",
     why="Cloth shrinks in the first wash, and fashions and wearers differ: what is folded up inside decides how far "
     "it goes down.",
-    source="common-practice",
+    source="IKAT",
     when=(
         given(
             "the lower edge is measured against where it should be",

@@ -15,7 +15,7 @@ fix = Fix(
         "another it looks meant."
     ),
     wrong_when="The garment must look as it came, or the band would drag on the floor and wear through first.",
-    source="common-practice",
+    source="WILLOW",
     difficulty=3,
     durability=4,
     visibility=5,

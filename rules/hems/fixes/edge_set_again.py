@@ -31,7 +31,7 @@ fix = Fix(
     "above the old stitching. No fold lies inside, so it stays flat in thick cloth.",
     wrong_when="The leg narrows so much that the old hem is wider or narrower than the leg higher up by more than "
     "about 1/2 in.",
-    source="common-practice",
+    source="PRETTYPOPPY",
     difficulty=3,
     durability=4,
     visibility=2,

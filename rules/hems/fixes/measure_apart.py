@@ -18,7 +18,7 @@ fix = Fix(
         "One hip stands higher: a handbook then corrects the legs at the waist and not at the hem, so that the "
         "crease hangs straight."
     ),
-    source="common-practice",
+    source="TM227-34",
     difficulty=1,
     durability=5,
     visibility=1,

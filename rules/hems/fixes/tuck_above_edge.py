@@ -22,7 +22,7 @@ fix = Fix(
         "The cloth is so thick that the fold stands out, or the end is so slanted that the edge no longer fits "
         "above itself."
     ),
-    source="common-practice",
+    source="METTLER",
     difficulty=2,
     durability=3,
     visibility=3,

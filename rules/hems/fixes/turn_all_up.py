@@ -17,7 +17,7 @@ fix = Fix(
         "or when a child has grown."
     ),
     wrong_when="The end is slanted, the cloth thick, or a deep hem would show as a shadow through it.",
-    source="common-practice",
+    source="DANCINGTH",
     difficulty=2,
     durability=3,
     visibility=2,

@@ -8,7 +8,7 @@ rule = Answer(
     fix="hip.fixes.let_out_sides",
     why="Both side seams together give four times what one allowance can spare, front and back alike, so that the "
     "seams stay plumb.",
-    source="common-practice",
+    source="USDA-FIT14",
     when=(),
     fires=(
         fires(

@@ -7,7 +7,7 @@ rule = Answer(
     problem="hip_narrow",
     fix="hip.fixes.side_strips_of_other_cloth",
     why="Width that neither seams nor matching cloth give comes from a stripe that is meant to be seen.",
-    source="common-practice",
+    source="GREENIE",
     when=(),
     fires=(
         fires(

@@ -13,7 +13,7 @@ rule = Find(
     stage="level",
     why="Seat and hip are settled before the waist: whatever the hip gives up, the waist gives up along the same "
     "seams. Width at the hip is also a matter of cut; only what was pinned away counts as too much.",
-    source="common-practice",
+    source="TM227-25",
     when=(
         given(
             "the round at the hip is measured against what is wanted",

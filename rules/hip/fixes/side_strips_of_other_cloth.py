@@ -19,7 +19,7 @@ fix = Fix(
     why="Where nothing matches, a stripe from waist to hem in a cloth that is plainly another looks meant, and gives "
     "half of the amount at each side.",
     wrong_when="It must look as it came, or the sides carry pockets.",
-    source="common-practice",
+    source="GREENIE",
     difficulty=4,
     durability=5,
     visibility=5,

@@ -7,7 +7,7 @@ rule = Answer(
     problem="leg_narrow",
     fix="leg.fixes.strips_of_other_cloth",
     why="A stripe down the leg is worn on uniforms: nobody asks what it is for.",
-    source="common-practice",
+    source="GREENIE",
     when=(),
     fires=(
         fires(

@@ -7,7 +7,7 @@ rule = Answer(
     problem="leg_narrow",
     fix="leg.fixes.strips",
     why="Where the seams hold nothing, a strip down the outer seam gives what is wanted.",
-    source="common-practice",
+    source="GREENIE",
     when=(),
     fires=(
         fires(

@@ -16,7 +16,7 @@ fix = Fix(
     why="A strip in each outer seam gives all of the amount where it binds. As a stripe from band to hem it looks "
     "meant; nothing of the garment is cut.",
     wrong_when="It must look as it came.",
-    source="common-practice",
+    source="GREENIE",
     difficulty=4,
     durability=5,
     visibility=5,

@@ -32,7 +32,7 @@ rule = Veto(
     title="A foot must pass",
     why="A leg without an opening must let heel and instep through, and at thigh and knee what is there must have "
     "room.",
-    source="common-practice",
+    source="EHOWTAPER",
     when=(
         given(
             "the round of the leg is known", Measure(role="leg_girth", slot="round", place=MATCH.place, mm=MATCH.round)

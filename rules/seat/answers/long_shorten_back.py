@@ -7,7 +7,7 @@ rule = Answer(
     problem="seat_long",
     fix="seat.fixes.shorten_back",
     why="The spare length comes off at the top of the back, where the band hides it, and the folds go.",
-    source="common-practice",
+    source="PETITMAIN",
     when=(),
     fires=(
         fires(

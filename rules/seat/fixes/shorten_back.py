@@ -15,7 +15,7 @@ fix = Fix(
     why="The band comes off at the back, a wedge is cut off the top, deepest at center back and nothing at the "
     "sides, and the band goes back.",
     wrong_when="She must bend and sit much in it: the length that droops standing is used up seated.",
-    source="common-practice",
+    source="PETITMAIN",
     difficulty=3,
     durability=5,
     visibility=1,

@@ -7,7 +7,7 @@ rule = Answer(
     problem="shoulder_wide",
     fix="shoulder.fixes.move_armhole",
     why="The seam comes to the bone, and neck, yoke and side seams stay as they are.",
-    source="common-practice",
+    source="WSU-EM2246",
     when=(),
     fires=(
         fires(

@@ -15,7 +15,7 @@ rule = Find(
         "A shoulder that stops short cuts into the arm and drags lines from the armhole to the neck; there is "
         "next to nothing in the seam to give."
     ),
-    source="common-practice",
+    source="WEILAND",
     when=(
         given(
             "the shoulders are measured against the bones",

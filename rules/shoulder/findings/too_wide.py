@@ -15,7 +15,7 @@ rule = Find(
         "A shoulder that hangs past the bone pulls the armhole down the arm; when the arm is lifted the whole "
         "body comes with it, and the sleeve looks long by as much."
     ),
-    source="common-practice",
+    source="USDA-FIT5",
     when=(
         given(
             "the shoulders are measured against the bones",

@@ -23,10 +23,10 @@ fix = Fix(
         "gains what the allowance holds, keeping 1/4 in that is sewn twice."
     ),
     wrong_when=(
-        "The old line shows, the cloth frays, or more than 1/4 in a side is wanting: the armhole and the back "
-        "are then too narrow as well."
+        "The old line shows, the cloth frays (a bulletin does this in firm cloth only), or more than "
+        "1/4 in a side is wanting: the armhole and the back are then too narrow as well."
     ),
-    source="common-practice",
+    source="WSU-EM2246",
     difficulty=4,
     durability=3,
     visibility=2,

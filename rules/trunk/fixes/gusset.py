@@ -23,7 +23,7 @@ fix = Fix(
     wrong_when="The loop lacks more than about 3 in: so wide a gusset hangs between the legs, and a band below the "
     "waist serves better. One trade page calls the rise of jeans practically unalterable: it speaks of moving seams, "
     "not of cloth let in.",
-    source="common-practice",
+    source="SEWEDGE",
     difficulty=5,
     durability=4,
     visibility=3,

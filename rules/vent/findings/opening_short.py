@@ -28,7 +28,7 @@ rule = Find(
     stage="finish",
     why="A vent is measured from the edge up: shortened by a hem, a skirt loses as much of it, and with it the step. "
     "What is forced tears at its top.",
-    source="common-practice",
+    source="ICONIC",
     when=(
         given(
             "the seam above a vent is as found or was raised",

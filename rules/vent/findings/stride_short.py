@@ -29,7 +29,7 @@ rule = Find(
     stage="finish",
     why="What the step asks for round the edge has to come from somewhere: a narrow skirt without a slit is forced "
     "open at its weakest seam.",
-    source="common-practice",
+    source="ICONIC",
     when=(
         given("one cannot walk in it", Trait(role="vent", place=MATCH.place, slot="walks", word="no")),
         given("and nothing opens at the edge", Trait(role="vent", place=MATCH.place, slot="kind", word="none")),

@@ -12,8 +12,9 @@ def past(amount: Mm) -> bool:
 rule = Veto(
     title="A vent too high",
     fix="vent.fixes.lengthen",
-    why="More than about 6 in opened further shows more leg than was meant, and the lap no longer covers it.",
-    source="common-practice",
+    why="A dressmaker lets vents be 6 to 12 in long, short enough to show nothing that was not meant: 6 in is between "
+    "the shortest and the longest. Opened by more, the lap no longer covers it.",
+    source="ICONIC",
     when=(such_that("it would go up by more than 6 in", past),),
     says="The vent would go {amount} further up; past 6 in its lap no longer covers what it opens.",
     fires=(
