@@ -42,12 +42,12 @@ def casing_cut(elastic: Mm, room: Mm, turn_under: Mm) -> Mm:
     return elastic + room + turn_under
 
 
-@formula("elastic.back_finished", words="{back} - {loss}", source="common-practice", gives="mm")
+@formula("elastic.back_finished", words="{back} - {loss}", source="MSMOM", gives="mm")
 def back_finished(back: Mm, loss: Mm) -> Mm:
     """Finished width of a back that a casing draws up by `loss`: what the elastic is reckoned from.
 
     Millimeters from side seam to side seam. FigureError if nothing would be left.
-    Back less loss. Worked: back=17 in, loss=2 in -> 15 in. Common practice, no source.
+    Back less loss. Worked: back=17 in, loss=2 in -> 15 in. Source MSMOM, which cuts the elastic to just that.
     """
     positive(back=back)
     not_negative(loss=loss)

@@ -10,7 +10,7 @@ rule = Answer(
         "Where it is loose all round the side seams take it out in two halves, and nothing in front or at the "
         "back is moved."
     ),
-    source="common-practice",
+    source="IKAT",
     when=(
         given(
             "the side seams are ordinary ones",

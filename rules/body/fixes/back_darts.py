@@ -26,7 +26,7 @@ fix = Fix(
         "The chest is loose too, the back carries a yoke pleat that would run into them, or the shirt is worn "
         "loose over the belt."
     ),
-    source="common-practice",
+    source="IKAT",
     difficulty=2,
     durability=4,
     visibility=2,

@@ -26,7 +26,7 @@ fix = Fix(
         "Only the back stands off: the side seams then swing to the back. Past about two sizes the shoulders "
         "and armholes stay those of the larger size."
     ),
-    source="common-practice",
+    source="IKAT",
     difficulty=2,
     durability=4,
     visibility=1,

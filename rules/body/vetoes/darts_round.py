@@ -6,7 +6,7 @@ rule = Veto(
     title="Loose at the chest too",
     fix="body.fixes.back_darts",
     why="A dart pointed at both ends is widest at the waist and takes nothing at the chest.",
-    source="common-practice",
+    source="IKAT",
     when=(given("it is loose all round", Trait(place=MATCH.place, role="body_width", slot="loose_at", word="round")),),
     says="{place} is loose all round, and long darts take nothing out at the chest.",
     fires=(

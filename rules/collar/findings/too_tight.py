@@ -12,10 +12,11 @@ rule = Find(
     problem="collar_tight",
     stage="closure",
     why=(
-        "A collar that is too tight presses on the veins of the neck, pulls the points up and tears out its "
-        "button; cotton that is washed for the first time makes it tighter still."
+        "A collar that is too tight strangles, rides up the neck and draws the shoulders of the shirt in; by "
+        "common practice it tears out its button too, and cotton that is washed for the first time makes it tighter "
+        "still."
     ),
-    source="common-practice",
+    source="SACCAGGI",
     when=(
         given(
             "the collar is measured against the neck",

@@ -8,7 +8,7 @@ rule = Answer(
     fix="girth.fixes.elastic_back",
     why="Elastic draws in what is loose now and lets it out again: for a wearer whose waist changes, or a garment lent "
     "about.",
-    source="common-practice",
+    source="NORTHBY",
     when=(),
     fires=(fires("2 in too wide", problem("too_wide", "trousers", "lower_part", "girth", "2 in")),),
     near=(near("too narrow instead", name="too_narrow"),),

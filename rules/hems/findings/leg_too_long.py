@@ -15,7 +15,7 @@ rule = Find(
         "A leg that hangs too low is stepped on and gets wet. Every seam above it moves it: it is "
         "looked at only when waist and crotch have settled, and may be right by then."
     ),
-    source="common-practice",
+    source="HB-PANT",
     when=(
         given(
             "an end is measured against where it should be",

@@ -6,7 +6,7 @@ rule = Veto(
     title="No cloth for a hemmed patch",
     fix="mending.fixes.hemmed_patch",
     why=("The point of a hemmed patch is that it is lost in the cloth; in another cloth it only costs more time."),
-    source="common-practice",
+    source="SEWTEACH",
     when=(given("there is no matching cloth", Trait(role="cloth", slot="spare", word="no")),),
     says="There is no matching cloth to hand for a patch that is meant not to show.",
     fires=(

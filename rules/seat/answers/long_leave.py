@@ -7,7 +7,7 @@ rule = Answer(
     problem="seat_long",
     fix="general.fixes.leave",
     why="Some length over the seat is what one sits on: standing folds are the price of sitting well.",
-    source="common-practice",
+    source="TYROLER",
     when=(),
     fires=(
         fires(

@@ -13,7 +13,7 @@ rule = Find(
     stage="level",
     why="A full seat, or one who sits all day, needs more length at the back: what is wanting draws the waist down "
     "as soon as she sits. Width does not cure it.",
-    source="common-practice",
+    source="THREADS-SEAT",
     when=(
         given(
             "the back over the seat is measured against what is wanted",

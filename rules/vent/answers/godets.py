@@ -7,7 +7,7 @@ rule = Answer(
     problem="stride_short",
     fix="vent.fixes.godets",
     why="A wedge in each side seam gives the step and keeps the leg covered.",
-    source="common-practice",
+    source="BUMBLE",
     when=(),
     fires=(
         fires(

@@ -14,7 +14,7 @@ fix = Fix(
     why="Both side seams are opened from the edge up and a wedge is set in, half of the amount wide at the edge: it "
     "swings out in the step and falls shut at rest.",
     wrong_when="A border or a check runs round the edge.",
-    source="common-practice",
+    source="BUMBLE",
     difficulty=3,
     durability=5,
     visibility=3,
