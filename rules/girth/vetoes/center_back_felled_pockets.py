@@ -35,9 +35,9 @@ rule = Veto(
     title="The back pockets would come too near each other",
     fix="girth.fixes.center_back_felled",
     why="A center-back seam brings the back pockets together by what it takes at their level: all of it where it is "
-    "taken in to the hip and below, less where it runs out above. Published pages warn of it without a number; 1 in "
-    "from each pocket to the new seam is the usual floor, and some go down to 3/4 in.",
-    source="common-practice",
+    "taken in to the hip and below, less where it runs out above. A designer sets new "
+    "pockets 1 1/2 to 2 1/2 in from the seam; taken in, 1 in is the usual floor, and some go down to 3/4 in.",
+    source="JSTERN",
     when=(
         given(
             "the gap between the back pockets is known",

@@ -29,10 +29,9 @@ def left(gap: Mm, amount: Mm) -> Mm:
 rule = Veto(
     title="The back pockets would come too near each other",
     fix="hip.fixes.center_back_felled",
-    why="Taken in over the whole seat the seam brings the back pockets together by all it takes. Published pages "
-    "warn of it without a number; 1 in from each pocket to the new seam is the usual floor, and some go down to 3/4 "
-    "in.",
-    source="common-practice",
+    why="Taken in over the whole seat the seam brings the back pockets together by all it takes. A designer "
+    "sets new pockets 1 1/2 to 2 1/2 in from the seam; taken in, 1 in is the usual floor, and some go down to 3/4 in.",
+    source="JSTERN",
     when=(
         given("there are back pockets", Trait(role="back_pockets", slot="there", word="there", place=MATCH.pockets)),
         given(

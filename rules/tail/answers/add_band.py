@@ -7,7 +7,7 @@ rule = Answer(
     problem="tail_short",
     fix="tail.fixes.add_band",
     why="A band gives whatever is short.",
-    source="common-practice",
+    source="NZ1948",
     when=(),
     fires=(fires("piece a short tail", problem("tail_short", "tail", "body_hem", "hem", "1 in")),),
     near=(near("another problem", name="tail_long"),),

@@ -15,7 +15,7 @@ fix = Fix(
         "cloth it is of; that is how tails were always pieced."
     ),
     wrong_when="It is worn outside the belt, where another cloth shows.",
-    source="common-practice",
+    source="NZ1948",
     difficulty=2,
     durability=4,
     visibility=3,
