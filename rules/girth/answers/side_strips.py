@@ -7,7 +7,7 @@ rule = Answer(
     problem="too_narrow",
     fix="girth.fixes.side_strips",
     why="Where the seams hold nothing to let out, new cloth must go in; at the sides it looks meant.",
-    source="common-practice",
+    source="NARELLE",
     when=(),
     fires=(fires("1 in too narrow", problem("too_narrow", "trousers", "lower_part", "girth", "1 in")),),
     near=(near("too wide instead", name="too_wide"),),

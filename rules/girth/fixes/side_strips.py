@@ -30,7 +30,7 @@ fix = Fix(
     why="A strip in each side seam gives half of the amount at the waist and runs out at the hip. Nothing of the "
     "garment is cut, and the width can be chosen.",
     wrong_when="A stripe down the sides would look borrowed, or the sides carry pockets.",
-    source="common-practice",
+    source="NARELLE",
     difficulty=4,
     durability=5,
     visibility=4,

@@ -14,7 +14,7 @@ rule = Veto(
     fix="girth.fixes.elastic_back",
     why="Fullness falls as cloth gets heavier: heavy cloth pushed together over elastic stands off the back in "
     "bunches, and the elastic loses.",
-    source="common-practice",
+    source="DOOZIE",
     when=(
         given("the cloth is heavy", Trait(role="cloth", slot="weight", word="heavy", place=MATCH.cloth)),
         such_that("more than 1 in would have to be drawn in", past),

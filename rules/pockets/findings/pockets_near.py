@@ -33,7 +33,7 @@ rule = Find(
     problem="pockets_near",
     stage="join",
     why="Pockets that nearly meet look like a mistake, and there is no room left to fell or topstitch the seam between "
-    "them. New, a designer sets them 1 1/2 to 2 1/2 in from the seam; altered, 1 in is the usual floor, for some 3/4 in.",
+    "them. New, a designer sets them 1 1/2 to 2 1/2 in from the seam; altered, 1 in is the usual floor, or 3/4 in.",
     source="JSTERN",
     when=(
         given(
