@@ -37,10 +37,26 @@ def _axes(option: Option) -> tuple[int, int, int, int]:
 
 
 def within(option: Option, limits: Limits) -> bool:
-    """Whether the person takes on something this hard, and something that lasts no longer."""
+    """Whether nothing about the option goes past what the person set; leaving as it is never does."""
     if not option.closes:
         return True
-    return option.grades.difficulty <= limits.hardest and option.grades.durability >= limits.weakest
+    grades = option.grades
+    graded = (
+        grades.difficulty <= limits.hardest
+        and grades.durability >= limits.weakest
+        and grades.visibility <= limits.visible
+    )
+    return graded and (limits.cutting or not cuts(option)) and (limits.buttonholes or not machine_holes(option))
+
+
+def cuts(option: Option) -> bool:
+    """Whether some of its work cannot be undone."""
+    return not all(op.reversible for op in option.work.ops)
+
+
+def machine_holes(option: Option) -> bool:
+    """Whether it takes a machine that makes buttonholes."""
+    return any(op.setup == "buttonhole" for op in option.work.ops)
 
 
 def _full(option: Option) -> bool:

@@ -8,7 +8,7 @@ from types import MappingProxyType
 
 from advisor.advise.kept import Kept
 from advisor.core.case import Case, Known, Unknown
-from advisor.core.model import Join, Key, Mm, Model, Value
+from advisor.core.model import Join, Key, Mm, Model, Value, place_of, slot_of
 from advisor.errors import CaseError, nearest
 from advisor.lengths import TAPES, Tape
 from advisor.rulebase.garment import Garment, Term
@@ -109,6 +109,8 @@ def world_of(case: Case, garment: Garment, suppose: Mapping[Key, Value] | None =
     """
     known = {key: answer for key, answer in case.answers.items() if isinstance(answer, Known)}
     given: dict[Key, Value] = {key: answer.value for key, answer in known.items()}
+    if not case.limits.buttonholes:
+        given.update((key, "no") for key in _machine_holes(garment) if key not in given)
     given.update(suppose or {})
     for key in given:
         if key not in garment.questions:
@@ -137,6 +139,15 @@ def world_of(case: Case, garment: Garment, suppose: Mapping[Key, Value] | None =
         unknown=frozenset(unknown),
         reckoned=MappingProxyType(reckoned),
         origin=(model, layout.number),
+    )
+
+
+def _machine_holes(garment: Garment) -> tuple[Key, ...]:
+    """The questions whether the machine makes buttonholes; a limit answers them too."""
+    return tuple(
+        key
+        for key in garment.questions
+        if slot_of(key) == "buttonholes" and garment.places[place_of(key)].role == "bench"
     )
 
 

@@ -39,6 +39,8 @@ _LIMITS = """\
 [limits]
 # hardest: the most difficult work you take on; weakest: the least durable; both from 1 to 5.
 # weigh: how much each counts in the ranking, from 0 to 3.
+# visible = 3: the most a fix may show. cutting = false: nothing that cannot be undone. buttonholes = false: the
+# machine makes none. minutes = 120, money = 20: for all of the work; prices = { "zipper" = 4.50 }: what things cost.
 """
 
 

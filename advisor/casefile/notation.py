@@ -112,10 +112,20 @@ def entry_node(entry: Entry) -> dict[str, Node]:
 
 
 def limits_node(limits: Limits) -> dict[str, Node]:
-    """All limits."""
+    """The limits: grades and weights always, the others where they limit something."""
     axes = ("difficulty", "durability", "visibility")
-    weigh = {axis: _weight(getattr(limits, f"weigh_{axis}")) for axis in axes}
-    return {"hardest": str(limits.hardest), "weakest": str(limits.weakest), "weigh": weigh}
+    weigh: dict[str, Node] = {axis: _weight(getattr(limits, f"weigh_{axis}")) for axis in axes}
+    rows: dict[str, Node] = {"hardest": str(limits.hardest), "weakest": str(limits.weakest), "weigh": weigh}
+    if limits.visible != Limits.visible:
+        rows["visible"] = str(limits.visible)
+    rows.update((name, "false") for name in ("cutting", "buttonholes") if not getattr(limits, name))
+    if limits.minutes is not None:
+        rows["minutes"] = str(limits.minutes)
+    if limits.money is not None:
+        rows["money"] = _weight(limits.money)
+    if limits.prices:
+        rows["prices"] = {what: _weight(price) for what, price in limits.prices}
+    return rows
 
 
 def _weight(weight: Fraction) -> str:

@@ -98,9 +98,19 @@ def _case(shape: CaseShape, garments: Garments) -> Case:
 
 def limits_of(shape: CaseShape) -> Limits:
     """The limits a file sets."""
-    weigh = shape.limits.weigh
+    given, weigh = shape.limits, shape.limits.weigh
     return Limits(
-        shape.limits.hardest, shape.limits.weakest, weigh.difficulty, weigh.durability, weigh.visibility
+        given.hardest,
+        given.weakest,
+        weigh.difficulty,
+        weigh.durability,
+        weigh.visibility,
+        given.visible,
+        given.cutting,
+        given.buttonholes,
+        given.minutes,
+        given.money,
+        tuple(sorted(given.prices.items())),
     )
 
 

@@ -32,6 +32,8 @@ TITLE_LIMIT = 200
 """Most characters in a title: it must fit a list and a file name."""
 
 MOST_WEIGHT = 3
+MOST_MINUTES = 100_000
+MOST_MONEY = 1_000_000
 _WEIGHT = re.compile(r"(\d{1,12})/(\d{1,12})", re.ASCII)
 
 
@@ -74,10 +76,25 @@ def _weight(value: object) -> Fraction:
     return Fraction(number)
 
 
+def _money(value: object) -> Fraction:
+    number = value if isinstance(value, int | Fraction) and not isinstance(value, bool) else None
+    if number is None or not 0 <= number <= MOST_MONEY or (Fraction(number) * 100).denominator != 1:
+        raise ValueError("must be an amount of money|write it without quotes and without a sign, such as 12 or 4.50")
+    return Fraction(number)
+
+
+def _minutes(count: int) -> int:
+    if not 1 <= count <= MOST_MINUTES:
+        raise ValueError(f"must be from 1 to {MOST_MINUTES} minutes|leave it out if time does not matter")
+    return count
+
+
 Moment = Annotated[str, AfterValidator(_moment)]
 Filled = Annotated[str, AfterValidator(_filled)]
 Weight = Annotated[Fraction, PlainValidator(_weight)]
 Grade = Annotated[int, Field(ge=1, le=5)]
+Money = Annotated[Fraction, PlainValidator(_money)]
+Minutes = Annotated[int, AfterValidator(_minutes)]
 
 
 class _Row(BaseModel):
@@ -141,6 +158,12 @@ class LimitsRow(_Row):
     hardest: Grade = 5
     weakest: Grade = 1
     weigh: WeighRow = WeighRow()
+    visible: Grade = 5
+    cutting: bool = True
+    buttonholes: bool = True
+    minutes: Minutes | None = None
+    money: Money | None = None
+    prices: dict[Filled, Money] = {}
 
 
 class LogRow(_Row):
@@ -225,5 +248,5 @@ def _example(name: str) -> str:
 def _fields(path: Path) -> set[str]:
     """The names that may stand in the table at `path`."""
     rows: dict[str, type[BaseModel]] = {"answers": AnswerRow, "choices": ChoiceRow, "log": LogRow}
-    rows |= {"limits": WeighRow if len(path) > 1 else LimitsRow}
+    rows |= {"limits": WeighRow if path[1:] == ("weigh",) else LimitsRow}
     return set(rows[str(path[0])].model_fields if path else CaseShape.model_fields)

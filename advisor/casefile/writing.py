@@ -115,6 +115,7 @@ def _choices_changed(shape: CaseShape, case: Case) -> list[Path]:
 def _limits_changed(shape: CaseShape, now: Limits) -> list[Path]:
     then = limits_of(shape)
     changed = [each.name for each in fields(Limits) if getattr(then, each.name) != getattr(now, each.name)]
+    # What weighs has a table of its own: `weigh_difficulty` here is `weigh.difficulty` there.
     paths: list[Path] = [("limits", *name.split("_")) for name in changed]
     if "weigh" in shape.limits.model_fields_set:
         return paths

@@ -51,7 +51,10 @@ class Choice:
 class Limits:
     """What the person will not go past. Weights are how much each axis counts in the ranking (0 to 3).
 
-    `hardest` is the highest difficulty she takes on (1-5), `weakest` the least durability (1-5).
+    `hardest` is the highest difficulty she takes on (1-5), `weakest` the least durability (1-5), `visible` the most
+    a fix may show (1-5). Without `cutting` nothing is done that cannot be undone; without `buttonholes` the machine
+    makes none. `minutes` (likely ones) and `money` are for all of the work; None: no limit. `prices`: what things
+    cost, by their names on the plan, sorted; money in whole hundredths of whatever she counts in.
     """
 
     hardest: int = 5
@@ -59,6 +62,12 @@ class Limits:
     weigh_difficulty: Fraction = Fraction(1)
     weigh_durability: Fraction = Fraction(1)
     weigh_visibility: Fraction = Fraction(1, 2)
+    visible: int = 5
+    cutting: bool = True
+    buttonholes: bool = True
+    minutes: int | None = None
+    money: Fraction | None = None
+    prices: tuple[tuple[str, Fraction], ...] = ()
 
 
 @dataclass(frozen=True)

@@ -4,6 +4,7 @@ from collections.abc import Iterable
 from fractions import Fraction
 
 from advisor.advise.flips import OnlyIf
+from advisor.advise.rank import cuts, machine_holes
 from advisor.core.advice import Advice
 from advisor.core.case import Case, FindingId, Limits
 from advisor.core.model import Value
@@ -121,6 +122,12 @@ def past_limits(option: Option, limits: Limits) -> list[str]:
         told.append(f"Harder than the limit you set: {grades.difficulty}, and {limits.hardest} is the most.")
     if option.closes and grades.durability < limits.weakest:
         told.append(f"Lasts less than the limit you set: {grades.durability}, and {limits.weakest} is the least.")
+    if option.closes and grades.visibility > limits.visible:
+        told.append(f"Shows more than the limit you set: {grades.visibility}, and {limits.visible} is the most.")
+    if option.closes and not limits.cutting and cuts(option):
+        told.append("Some of its work cannot be undone, and your limit is that all can.")
+    if option.closes and not limits.buttonholes and machine_holes(option):
+        told.append("It takes a machine that makes buttonholes, and yours makes none.")
     return told
 
 

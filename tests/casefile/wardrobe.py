@@ -83,7 +83,19 @@ def _answer(question: Question, rng: Random) -> Answer:
 
 def _limits(rng: Random) -> Limits:
     weights = (Fraction(1), Fraction(rng.randrange(3001), 1000), Fraction(rng.randrange(22), 7))
-    return Limits(rng.randint(1, 5), rng.randint(1, 5), *(rng.choice(weights) for _ in range(3)))
+    weigh = [rng.choice(weights) for _ in range(3)]
+    prices = {_filled(rng): Fraction(rng.randrange(10_000), 100) for _ in range(rng.choice((0, 0, 1, 3)))}
+    return Limits(
+        rng.randint(1, 5),
+        rng.randint(1, 5),
+        *weigh,
+        visible=rng.randint(1, 5),
+        cutting=rng.random() < 0.7,
+        buttonholes=rng.random() < 0.7,
+        minutes=rng.choice((None, rng.randint(1, 600))),
+        money=rng.choice((None, Fraction(rng.randrange(10_000), 100))),
+        prices=tuple(sorted(prices.items())),
+    )
 
 
 def _several(make: Callable[[Random], Thing], rng: Random) -> list[Thing]:
