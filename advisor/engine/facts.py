@@ -222,6 +222,14 @@ class SlotFact(Fact):
         self._sound = True
 
 
+def validate(facts: Iterable[SlotFact]) -> None:
+    """Refuse facts that their classes do not allow. Raises KnowledgeError."""
+    for fact in facts:
+        # Most were found good before.
+        if not hasattr(fact, "_sound"):
+            fact.validate()
+
+
 def _making_exact(names: tuple[str, ...]) -> Callable[..., None]:
     """An __init__ that takes whole numbers for the Fraction slots `names`."""
 

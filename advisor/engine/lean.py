@@ -12,7 +12,7 @@ from collections.abc import Iterable
 from typing import Any, ClassVar
 
 from advisor.engine.experta_shim import Agenda, KnowledgeEngine, Rule
-from advisor.engine.facts import SlotFact
+from advisor.engine.facts import SlotFact, validate
 from advisor.engine.matcher import JoinMatcher, Match, RankOrder
 from advisor.engine.network import Network
 from advisor.engine.rules import RuleSpec, answered, parameters
@@ -84,10 +84,11 @@ class LeanEngine(KnowledgeEngine):
     def declare(self, *facts: SlotFact) -> None:  # type: ignore[override]
         """Give facts. Raises KnowledgeError for one its class does not allow."""
         self._check_kind(facts, "")
-        self._check(facts)
+        if self._classes is not None and not self._classes.issuperset(map(type, facts)):
+            self._check(facts)
+        validate(facts)
         known, insert = self.facts, self.matcher.insert
         for fact in facts:
-            fact.validate()
             support = known.get(fact)
             if support is None:
                 known[fact] = [None]
@@ -145,8 +146,7 @@ class LeanEngine(KnowledgeEngine):
                 **{name: facts[at] if slot is None else facts[at][slot] for name, at, slot in branch.asked}
             )
             made = (answer,) if isinstance(answer, SlotFact) else answered(answer)
-            for fact in made:
-                fact.validate()
+            validate(made)
             if self._classes is not None:
                 self._check(made)
         except KnowledgeError as error:

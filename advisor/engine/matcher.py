@@ -154,9 +154,12 @@ class JoinMatcher(Matcher):
 
     def insert(self, fact: SlotFact) -> None:
         """File a new fact."""
+        nodes = self.network.route(fact)
+        if not nodes:
+            return
         memory = self._memory
         self._filed = filed = self._filed + 1
-        for node in self.network.route(fact):
+        for node in nodes:
             pool = memory[node.index]
             if pool:
                 pool[fact] = filed
@@ -196,11 +199,24 @@ class JoinMatcher(Matcher):
         self._matches[rank] = kept
 
     def _call_rules(self) -> None:
-        """Queue the rules whose nodes have changed."""
-        called = {rank for node in self._grown for rank in node.ranks}
+        """Queue the rules whose nodes have changed, if each of their patterns has a fact.
+
+        A rule without has no match, and can get none before another of its nodes grows.
+        """
+        memory, rules = self._memory, self.network.rules
+        called = set()
+        for node in self._grown:
+            for rank in node.ranks:
+                for index in rules[rank].needs:
+                    if not memory[index]:
+                        break
+                else:
+                    called.add(rank)
         for node in self._touched:
-            self._rejoin.update(node.group_ranks)
-            called.update(node.group_ranks)
+            for rank in node.group_ranks:
+                if all(memory[index] for index in rules[rank].needs):
+                    self._rejoin.add(rank)
+                    called.add(rank)
         self._grown.clear()
         self._touched.clear()
         called -= self._queued

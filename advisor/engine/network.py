@@ -20,6 +20,7 @@ from advisor.engine.joins import Place, Plan, Planner
 from advisor.engine.rules import RuleSpec
 from advisor.engine.scope import check_names
 from advisor.engine.shape import Group, Item, Pattern, Reader
+from advisor.engine.sieves import sieved
 from advisor.errors import AdvisorError, KnowledgeError
 
 _MET = 4096
@@ -35,7 +36,7 @@ class Node:
     """
 
     __slots__ = (
-        "cls", "group_ranks", "index", "literals", "lowest", "plain", "present", "ranks", "tests", "where"
+        "cls", "group_ranks", "index", "literals", "lowest", "plain", "present", "ranks", "sieves", "tests", "where"
     )  # fmt: skip
 
     def __init__(self, index: int, pattern: Pattern, where: str) -> None:
@@ -45,6 +46,7 @@ class Node:
         self.literals = pattern.literals
         self.present = pattern.present
         self.tests = tuple((test.slot, test.passes) for test in pattern.tests)
+        self.sieves = pattern.sieves
         self.plain = False
         self.ranks: list[int] = []
         self.group_ranks: list[int] = []
@@ -70,7 +72,7 @@ class Node:
                 where=self.where,
                 hint="a test must answer for every value the slot can hold",
             ) from error
-        return True
+        return all(passes(fact) for passes in self.sieves)
 
 
 class Route:
@@ -95,9 +97,9 @@ class Route:
                 node.literals = tuple(pair for pair in node.literals if pair[0] != slot)
             else:
                 rest.append(node)
-            node.plain = not (node.literals or node.present or node.tests)
+            node.plain = not (node.literals or node.present or node.tests or node.sieves)
         self.tables = [(slot, dict(table)) for slot, table in sorted(tables.items())]
-        lone = [node for node in rest if len(node.tests) == 1 and not node.present]
+        lone = [node for node in rest if len(node.tests) == 1 and not node.present and not node.sieves]
         self.lone = [(node, *node.tests[0]) for node in lone]
         self.rest = [node for node in rest if node not in lone]
 
@@ -128,7 +130,11 @@ class Branch:
 
 
 class CompiledRule:
-    """A rule with its rank in the firing order. `only` is its branch, if it has but one."""
+    """A rule with its rank in the firing order.
+
+    only   its branch, if it has but one
+    needs  the nodes that must all have facts before it can match; those that few rules share come first
+    """
 
     def __init__(self, rank: int, source: Rule, spec: RuleSpec, asked: tuple[str, ...]) -> None:
         self.rank = rank
@@ -138,6 +144,7 @@ class CompiledRule:
         self.asked = asked
         self.branches: list[Branch] = []
         self.only: Branch | None = None
+        self.needs: tuple[int, ...] = ()
 
     @cached_property
     def unbound(self) -> Rule:
@@ -169,6 +176,10 @@ class Network:
         for node in self.nodes:
             node.lowest = min(node.ranks + node.group_ranks)
             by_class[node.cls].append(node)
+        for compiled in self.rules:
+            if compiled.only is not None:
+                nodes = {*compiled.only.nodes}
+                compiled.needs = tuple(sorted(nodes, key=lambda index: (len(self.nodes[index].ranks), index)))
         self._routes = {cls: Route(nodes) for cls, nodes in by_class.items()}
         # Cases differ in few facts, so most were met before.
         self._met: dict[SlotFact, list[Node]] = {}
@@ -211,7 +222,7 @@ class Network:
         rule = CompiledRule(rank, source, spec, check_names(reader, spec, shapes))
         planner = Planner(lambda pattern: self.node(pattern, spec.id).index, spec.id)
         for shape in shapes:
-            branch = Branch(len(self.branches), rule, tuple(item for _, item in shape), planner)
+            branch = Branch(len(self.branches), rule, sieved([item for _, item in shape]), planner)
             self.branches.append(branch)
             rule.branches.append(branch)
             for index in branch.nodes:
@@ -230,6 +241,7 @@ class Network:
             pattern.literals,
             frozenset(pattern.present),
             tuple((test.slot, test.key) for test in pattern.tests),
+            pattern.sieves,
         )
         node = self._known.get(key)
         if node is None:

@@ -32,7 +32,10 @@ class FieldTest:
 
 @dataclass(frozen=True)
 class Pattern:
-    """One fact: literal slots, tests, names bound to slots or to the fact, names a slot must differ from."""
+    """One fact: literal slots, tests, names bound to slots or to the fact, names a slot must differ from.
+
+    sieves  what shuts out facts that a TEST further down will never let pass
+    """
 
     cls: type[SlotFact]
     bind: str | None
@@ -41,6 +44,7 @@ class Pattern:
     names: tuple[tuple[str, str], ...]
     differs: tuple[tuple[str, str], ...]
     present: tuple[str, ...]
+    sieves: tuple[Callable[[SlotFact], bool], ...] = ()
 
 
 @dataclass(frozen=True)
