@@ -7,8 +7,7 @@ rule = Answer(
     problem="closure_short",
     fix="general.fixes.leave",
     role="front_opening",
-    why="A short rest at the top may stand open, if nothing shows that should not and "
-    "nothing pulls there.",
+    why="A short rest at the top may stand open, if nothing shows that should not and nothing pulls there.",
     source="common-practice",
     when=(),
     fires=(

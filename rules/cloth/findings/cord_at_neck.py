@@ -9,7 +9,8 @@ rule = Find(
     why=(
         "A cord at hood or neck can catch and strangle. In the USA none is allowed on outerwear of sizes 2T to 12 (16 "
         "CFR 1120, ASTM F1816); in Europe none up to 7 years or 134 cm, and none with free ends up to 14 years (EN "
-        "14682). Whoever alters a child's garment is told the same; past those sizes it is still better out."
+        "14682). Whoever alters a child's garment is told the same; past those sizes it is still better out. "
+        "On a child it cannot stay."
     ),
     source="TUKES",
     when=(

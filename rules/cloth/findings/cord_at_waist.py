@@ -8,7 +8,8 @@ rule = Find(
     stage="open",
     why=(
         "A long end at waist or hem catches in doors and vehicles. In the USA no more than 3 in may hang out of its "
-        "channel at its widest, without toggle or knot, and it is tacked at center back (sizes 2T to 16, ASTM F1816)."
+        "channel at its widest, without toggle or knot, and it is tacked at center back (sizes 2T to 16, ASTM F1816). "
+        "A longer end cannot stay."
     ),
     source="CPSC-DRAW",
     when=(

@@ -8,7 +8,7 @@ rule = Find(
     stage="open",
     why=(
         "Drying oils warm up as they dry: a heap of cotton soaked with them can catch fire by itself, and so can a "
-        "dryer."
+        "dryer. The oil cannot stay in it."
     ),
     source="FD-CORV",
     when=(given("it is soaked with oil", Trait(role="cloth", place=MATCH.place, slot="store", word="oily")),),

@@ -8,7 +8,8 @@ rule = Find(
     stage="open",
     why=(
         "Old work clothes and clothes from old buildings can hold asbestos or lead dust. Shaking, brushing and home "
-        "washing spread it through the house."
+        "washing spread it through the house: it cannot "
+        "be worked on before that is known."
     ),
     source="OSHA-PB",
     when=(given("unknown dust is in it", Trait(role="cloth", place=MATCH.place, slot="store", word="dusty")),),

@@ -13,7 +13,8 @@ rule = Find(
     stage="join",
     why=(
         "A band of its own is sewn to the edge all along. It must lose exactly what the garment lost, or its ends "
-        "stand past the closing and its seams no longer meet those of the garment."
+        "stand past the closing and its seams no longer meet those of the garment: it "
+        "cannot be sewn on as it is."
     ),
     source="common-practice",
     when=(

@@ -13,7 +13,7 @@ rule = Find(
     stage="join",
     why=(
         "A band of its own holds the waist: where it is shorter than the edge it is sewn to, it takes back what was "
-        "let out."
+        "let out. It cannot be sewn on as it is."
     ),
     source="common-practice",
     when=(

@@ -13,7 +13,7 @@ rule = Find(
     stage="join",
     why=(
         "Two edges that are sewn to each other must come out equally long. A shorter upper edge draws the waist "
-        "together, and what the lower part has to spare puckers under it."
+        "together, and what the lower part has to spare puckers under it: it cannot be sewn as it is."
     ),
     source="common-practice",
     when=(

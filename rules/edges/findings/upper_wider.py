@@ -14,7 +14,7 @@ rule = Find(
     why=(
         "Two edges that are sewn to each other must come out equally long. Where the lower one was taken in, or the "
         "upper one cut higher where it is wider, the rest of it has to go somewhere: into gathers, pleats, darts or "
-        "side seams."
+        "side seams. It cannot be sewn as it is."
     ),
     source="USDA-FIT13",
     when=(

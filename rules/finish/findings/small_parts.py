@@ -8,7 +8,8 @@ rule = Find(
     stage="finish",
     why=(
         "Buttons and children's clothes are exempt from the small parts law (16 CFR 1501.3), but a child chokes on a "
-        "loose button all the same. What fits whole into the test cylinder of 16 CFR 1501.4 can be swallowed."
+        "loose button all the same. What fits whole into the test cylinder of 16 CFR 1501.4 can be swallowed. A "
+        "button cannot stay untried."
     ),
     source="1501.3",
     when=(

@@ -17,8 +17,8 @@ rule = Find(
     stage="open",
     why=(
         "Taking in moves everything beside the seam. 3 in is called the most for trousers at the center back, and 4 in "
-        "the most for jeans; past that pockets, crotch and rise go out of proportion, and it is another size or a new "
-        "cut."
+        "the most for jeans; past that pockets, crotch and rise go out of proportion, and no seam can do it: taken in "
+        "further it cannot hang well, and it is another size or a new cut."
     ),
     source="NINEL",
     when=(

@@ -6,7 +6,10 @@ rule = Find(
     title="A bare hole where metal sat",
     problem="holes_open",
     stage="mend",
-    why=("A hole punched for metal has cut threads all round. Left bare it runs, and a half-made mend holds nothing."),
+    why=(
+        "A hole punched for metal has cut threads all round. Left bare it runs, so it cannot "
+        "stay, and a half-made mend holds nothing."
+    ),
     source="common-practice",
     when=(
         given(

@@ -8,7 +8,7 @@ rule = Find(
     stage="open",
     why=(
         "Rust stains and rots the cloth round it and goes on with every damp day and every wash; bent metal cuts "
-        "threads and fingers."
+        "threads and fingers. It cannot stay in."
     ),
     source="common-practice",
     when=(
