@@ -9,7 +9,7 @@ from advisor.operations.hems import turn_of
 
 
 def work(trouble: Trouble, view: View) -> Work:
-    fold = turn_of("fold", "1/2", "common-practice")
+    fold = turn_of("fold", "1/2", "WHATALT")
     allowance = figure(double_fold, "allowance", fold=fold)
     how = "Turn up {fold}, then {fold} again: together {allowance}."
     sewing = ("Topstitch close to the upper fold, beginning at the inner seam.", "straight", Spread(10, 15, 25))
@@ -23,7 +23,7 @@ fix = Fix(
         "jeans and work trousers, where it is topstitched."
     ),
     wrong_when="The cloth is thick, or the end is wide and should hang: a narrow hem does not weigh it down.",
-    source="common-practice",
+    source="WHATALT",
     difficulty=2,
     durability=4,
     visibility=3,

@@ -27,8 +27,8 @@ def deep(amount: Mm, turn_up: Mm) -> Mm:
 rule = Veto(
     title="Too deep a hem",
     fix="hems.fixes.turn_all_up",
-    why="4 in is the deepest a bulletin gives, in sheer cloth; deeper, a hem is heavier than the end "
-    "that carries it, shows through, and catches the heel or the hand.",
+    why="4 in is the deepest a bulletin gives, in sheer cloth; an army manual stops at 2 in for slacks. Deeper, a "
+    "hem is heavier than the end that carries it, shows through, and catches the heel or the hand.",
     source="OSU-L87",
     when=(
         given("the old hem is measured", Measure(place=MATCH.place, role=MATCH.role, slot="turn_up", mm=MATCH.turn_up)),

@@ -7,7 +7,7 @@ rule = Answer(
     problem="leg_narrow",
     fix="leg.fixes.let_out_inseams",
     why="The inner seam gives where the thigh binds, and an old line shows least there.",
-    source="common-practice",
+    source="TM227-34",
     when=(),
     fires=(
         fires(
