@@ -33,6 +33,23 @@ def made_up(
     return Graph(names, influences, cells, {each for each in sets if len({finding for finding, _ in each}) > 1})
 
 
+def planned(seed: int) -> Graph:
+    """Twelve findings of six ways each, and six more that half the ways of another finding open."""
+    rng = Random(seed)
+    names = [f"f{number:02}" for number in range(18)]
+    common = [(f"shared {number}", rng.randint(5, 40)) for number in range(4)]
+    influences: dict[str, tuple[str, ...]] = dict.fromkeys(names[:12], ())
+    cells: dict[str, Cells] = {name: {(): _ways(rng, name, 6, common, 0)} for name in names[:12]}
+    for name in names[12:]:
+        opener = rng.choice(names[:12])
+        influences[name] = (opener,)
+        opened = _ways(rng, name, 6, common, 0)
+        cells[name] = {(way.fix,): opened if rng.random() < 0.5 else None for way in _all(cells[opener])}
+    picks = [way.pick for name in names for way in _all(cells[name])]
+    pairs = {frozenset(rng.sample(picks, 2)) for _ in range(3)}
+    return Graph(names, influences, cells, {pair for pair in pairs if len({finding for finding, _ in pair}) > 1})
+
+
 def _all(cells: Cells) -> list[Way]:
     return [way for ways in cells.values() for way in ways or ()]
 
@@ -43,7 +60,9 @@ def _ways(rng: Random, name: str, most: int, common: list[tuple[str, int]], lost
 
 def _way(rng: Random, name: str, number: int, common: list[tuple[str, int]], lost: float) -> Way:
     own = [(f"{name} {rng.randrange(4)}", rng.randint(1, 9) * 5) for _ in range(rng.randint(1, 3))]
-    ops = dict([*own, *rng.sample(common, min(len(common), rng.choice((0, 0, 1, 2))))])
+    taken = rng.sample(common, min(len(common), rng.choice((0, 0, 1, 2))))
+    # Some work takes longer for one finding than for another.
+    ops = dict([*own, *((op, minutes + rng.choice((0, 0, 0, 5))) for op, minutes in taken)])
     return Way(
         name,
         f"x{number}",

@@ -17,7 +17,7 @@ from advisor.core.advice import Advice
 from advisor.core.case import Choice, FindingId, FixId, Limits
 from advisor.core.model import Key
 from advisor.core.stages import stage_index
-from advisor.core.work import OpId, Option
+from advisor.core.work import Option
 from advisor.errors import KnowledgeError
 from advisor.rulebase.base import RuleBase
 
@@ -40,8 +40,8 @@ class Seen:
     advice: Advice
 
 
-def candidates(advice: Advice, finding: FindingId, held: FixId | None) -> list[Option]:
-    """The options worth comparing: the one she holds to, else the best kind there is.
+def candidates(advice: Advice, finding: FindingId, held: FixId | None, every: bool = False) -> list[Option]:
+    """The options worth comparing: the one she holds to, else the best kind there is; `every`: of all kinds.
 
     What closes a finding whole comes before what leaves some of it, and that before leaving it as it is: nothing is
     left undone to save time.
@@ -51,15 +51,20 @@ def candidates(advice: Advice, finding: FindingId, held: FixId | None) -> list[O
     if kept:
         return kept
     stand = [option for option in options if option.open]
+    if every:
+        return stand
     whole = [option for option in stand if option.closes and not option.work.leaves]
     return whole or [option for option in stand if option.closes] or stand
 
 
 class Explored(Graph):
-    """The graph as known so far. `runs`: how often the advice was worked out for it."""
+    """The graph as known so far. `runs`: how often the advice was worked out for it; `every`: as of `candidates`."""
 
-    def __init__(self, base: RuleBase, world: World, held: Mapping[FindingId, FixId], limits: Limits) -> None:
+    def __init__(
+        self, base: RuleBase, world: World, held: Mapping[FindingId, FixId], limits: Limits, *, every: bool = False
+    ) -> None:
         super().__init__((), {}, {})
+        self.every = every
         self.base, self.world, self.held = base, world, dict(held)
         # The graph is the same whatever she will not go past; only what weighs how much orders equals.
         weights = (limits.weigh_difficulty, limits.weigh_durability, limits.weigh_visibility)
@@ -68,7 +73,6 @@ class Explored(Graph):
         self.stages: dict[FindingId, int] = {}
         self.met: list[Seen] = []
         self._runs: dict[frozenset[tuple[FindingId, FixId]], Seen] = {}
-        self._minutes: dict[OpId, int] = {}
         self._explore()
 
     # The graph
@@ -119,7 +123,7 @@ class Explored(Graph):
         ways, chosen = {}, {}
         for finding in advice.findings:
             self.stages.setdefault(finding.id, stage_index(finding.stage))
-            options = candidates(advice, finding.id, self.held.get(finding.id))
+            options = candidates(advice, finding.id, self.held.get(finding.id), self.every)
             ways[finding.id] = tuple(self._way(option, rank) for rank, option in enumerate(options))
             taken = advice.choices.get(finding.id)
             if taken is not None and taken.fix in {option.fix for option in options}:
@@ -137,7 +141,7 @@ class Explored(Graph):
             easy,
             lasting,
             unseen,
-            tuple((op.id, self._minutes.setdefault(op.id, op.minutes.likely)) for op in ops),
+            tuple((op.id, op.minutes.likely) for op in ops),
             frozenset(op.id for op in ops if not op.reversible),
             frozenset(need.what.casefold() for op in ops for need in op.materials),
             any(op.setup == "buttonhole" for op in ops),

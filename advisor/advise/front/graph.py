@@ -20,7 +20,8 @@ Circumstances = tuple[FixId | None, ...]
 class Way:
     """A fix for a finding as the search sees it.
 
-    `ops`: operations with their likely minutes; `cuts`: those that cannot be undone; `things`: what to have at hand;
+    `ops`: operations with their likely minutes (the first finding in order that has one done counts); `cuts`: those
+    that cannot be undone; `things`: what to have at hand;
     `holes`: it takes a machine that makes buttonholes; `left`: 1 if the finding stays open, whole or in part.
     A way that leaves things as they are counts as easy, lasting and unseen. `rank` only breaks ties.
     """

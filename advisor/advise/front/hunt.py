@@ -10,11 +10,12 @@ from below by the quickest ways there are, so nothing better is ever passed over
 from collections import Counter
 from dataclasses import dataclass, replace
 
-from advisor.advise.front.floor import Floor, Layout, Least
+from advisor.advise.front.floor import FREE, Floor, Layout, Least
 from advisor.advise.front.graph import Graph, Pick, Way
 from advisor.advise.front.measure import NEVER, Bounds, Found, Merit
 from advisor.advise.front.shares import Own
 from advisor.core.case import FindingId, FixId
+from advisor.core.work import OpId
 
 
 def cheapest(graph: Graph, bounds: Bounds) -> Found | None:
@@ -72,6 +73,9 @@ class _Hunt:
         self.chosen: dict[FindingId, FixId] = {}
         self.bought: Counter[str] = Counter()
         self.prices = dict(bounds.prices)
+        self.taken: dict[FindingId, Way] = {}
+        first = self.layout.bundles.first
+        self.varied = [[f for f in self.order[:at] if f in first] for at in range(len(self.order) + 1)]
         self.live = [self._alive(at) for at in range(len(self.order) + 1)]
         self.apart: dict[Pick, list[frozenset[Pick]]] = {}
         for together in graph.apart:
@@ -126,11 +130,11 @@ class _Hunt:
         for reached, way in after:
             if reached.merit >= self.best_merit:
                 return
-            self.chosen[finding] = way.fix
+            self.chosen[finding], self.taken[finding] = way.fix, way
             self.bought.update(way.things)
             if not self._too_dear():
                 self._onward(at + 1, reached)
-            del self.chosen[finding]
+            del self.chosen[finding], self.taken[finding]
             self.bought.subtract(way.things)
 
     def _onward(self, at: int, sofar: _Sofar) -> None:
@@ -166,6 +170,7 @@ class _Hunt:
             at,
             tuple([self.chosen.get(finding) for finding in live.influences]),
             frozenset([pick for pick in live.picks if self.chosen.get(pick[0]) == pick[1]]),
+            tuple([self.chosen.get(finding) for finding in self.varied[at]]),
             frozenset(+self.bought) if self.bounds.money is not None else None,
         )
         merit, met = sofar.merit, self.met.setdefault(key, [])
@@ -184,8 +189,18 @@ class _Hunt:
             return False
         return sum(self.prices.get(thing, 0) for thing, count in self.bought.items() if count) > self.bounds.money
 
+    def _longer(self) -> int:
+        """How much longer shared operations take than was counted, by who has them done first."""
+        first: dict[OpId, int] = {}
+        for finding in self.graph.order:
+            if finding in self.taken and finding in self.layout.bundles.first:
+                for op, minutes in self.taken[finding].ops:
+                    first.setdefault(op, minutes)
+        return sum([first[op] - least for op, least in self.layout.bundles.varying.items() if op in first])
+
     def _take(self, sofar: _Sofar) -> None:
-        if sofar.merit < self.best_merit:
+        sofar = replace(sofar, minutes=sofar.minutes + self._longer())
+        if self._may_win(sofar, FREE):
             picks = tuple((finding, self.chosen[finding]) for finding in self.graph.order if finding in self.chosen)
             self.best_merit = sofar.merit
             self.best = Found(

@@ -74,6 +74,10 @@ def compare(base: RuleBase, case: Case, *, keep: bool = False) -> Comparison:
     held = {finding: choice.fix for finding, choice in case.choices.items() if keep or choice.reason}
     graph = Explored(base, world, held, case.limits)
     found, short, rounds = _searched(graph, bounds_of(case.limits))
+    if not found and not short:
+        # What closes everything does not go together: then something may be left, as little as can be.
+        graph = Explored(base, world, held, case.limits, every=True)
+        found, short, rounds = _searched(graph, bounds_of(case.limits))
     standing = follow(base, world, case.choices, case.limits, told=False).advice
     now = {option.finding: option.fix for option in standing.chosen()}
     offers = tuple(_offer(base, world, case, each, now) for each in found)

@@ -26,32 +26,38 @@ class Bundle:
 
 
 class Bundles:
-    """The bundles of a graph, the weightiest first, and each way's part in them."""
+    """The bundles of a graph, the weightiest first, and each way's part in them.
+
+    `varying`: shared operations that do not take all findings equally long, with the least minutes, which is what a
+    bundle counts; what more it takes depends on which of the findings in `first` has it done first.
+    """
 
     def __init__(self, graph: Graph) -> None:
         ways = dict.fromkeys(way for finding in graph.order for known in graph.known(finding) for way in known or ())
         numbers = {way: number for number, way in enumerate(ways)}
         users: dict[OpId, set[int]] = {}
         findings: dict[OpId, set[FindingId]] = {}
-        minutes: dict[OpId, int] = {}
+        minutes: dict[OpId, set[int]] = {}
         cuts: set[OpId] = set()
         for way, number in numbers.items():
             cuts |= way.cuts
             for op, count in way.ops:
                 users.setdefault(op, set()).add(number)
                 findings.setdefault(op, set()).add(way.finding)
-                minutes[op] = max(count, minutes.get(op, 0))
+                minutes.setdefault(op, set()).add(count)
         together: dict[frozenset[int], list[OpId]] = {}
         for op in sorted(users):
             if len(findings[op]) > 1:
                 together.setdefault(frozenset(users[op]), []).append(op)
         bundles = [
-            (Bundle(sum(minutes[op] for op in ops), sum(op in cuts for op in ops), len(findings[ops[0]])), ops)
+            (Bundle(sum(min(minutes[op]) for op in ops), sum(op in cuts for op in ops), len(findings[ops[0]])), ops)
             for ops in together.values()
         ]
         bundles.sort(key=lambda each: (-each[0].minutes * each[0].findings, each[1]))
         self.all = tuple(bundle for bundle, _ in bundles)
         self._at = {op: number for number, (_, ops) in enumerate(bundles) for op in ops}
+        self.varying = {op: min(minutes[op]) for op in self._at if len(minutes[op]) > 1}
+        self.first = frozenset(finding for op in self.varying for finding in findings[op])
         self._own = {way: self._owned(way) for way in ways}
 
     def _owned(self, way: Way) -> Own:
