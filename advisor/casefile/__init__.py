@@ -4,7 +4,7 @@
     write_case(opened, case, path, garments)     -> Opened; only the lines that differ are changed
     parse_case(text, garments)                   -> Case
     case_text(case, garments)                    -> the text of a new file
-    new_case, answered, chosen                   -> the steps that change a Case
+    new_case, answered, chosen, recorded         -> the steps that change a Case
 
 `garments` maps each garment's name to its questions by key. A file looks like this:
 
@@ -21,12 +21,32 @@
     round = { unknown = true }        # asked, and she cannot say; a slot with no line was not asked
 
     [choices]
-    "waist_low@bodice" = { fix = "waist.fixes.raise_seam", reason = "it leaves the zipper alone" }
+    "waist_low@bodice" = { fix = "waist.fixes.raise_seam", reason = "it leaves the zipper alone" }   # and at = "..."
 
     [limits]
     hardest = 4                       # 1 to 5
     weakest = 2                       # 1 to 5
     weigh = { difficulty = 1, durability = 1, visibility = 0.5 }
+
+    [record]                          # the plan as it was printed last, for `advisor replay`; it may be deleted
+    at = "2026-11-25T09:30:00"
+    advisor = "0.1.0"
+    rules = "45045572b652e905"        # a digest, as the next five
+    others = "5e0d7c1b2a3f4968"
+    formulas = "00214e52dce4aeed"
+    operations = "2d826f3559c0d992"
+    answers = "91bf2a77c3d04e15"
+    advice = "c05d6a1198e7b3f2"
+    totals = { hardest = 4, weakest = 5, shows = 2, least = 60, likely = 90, most = 150, final = 1 }
+
+    [record.findings]
+    "waist_low@bodice" = { took = "waist.fixes.raise_seam", stood = ["waist.fixes.raise_seam"], out = [] }
+
+    [record.steps]
+    level = ["cut bodice.edge 1c22ab90"]
+
+    [record.cards]
+    "waist.fixes" = { raise_seam = "7be01d35" }
 
     [[log]]
     at = "2026-11-25T09:30:00"
@@ -43,7 +63,7 @@ Every refusal is a CaseError with the file, the line where it can be told, what 
 Choices are not compared with the rules: one whose finding is gone is kept.
 """
 
-from advisor.casefile.changes import answered, chosen, new_case
+from advisor.casefile.changes import answered, chosen, new_case, recorded
 from advisor.casefile.fresh import case_text
 from advisor.casefile.reading import MIGRATIONS, Opened, parse_case, read_case
 from advisor.casefile.shape import VERSION
@@ -62,5 +82,6 @@ __all__ = [
     "new_case",
     "parse_case",
     "read_case",
+    "recorded",
     "write_case",
 ]

@@ -4,7 +4,7 @@ from dataclasses import replace
 from typing import cast
 
 from advisor.casefile.shape import TITLE_LIMIT
-from advisor.core.case import Answer, Case, Choice, Entry, FindingId, Known, TapeName
+from advisor.core.case import Answer, Case, Choice, Entry, FindingId, Known, Record, TapeName
 from advisor.core.model import Key
 from advisor.errors import CaseError, nearest
 from advisor.ground import check_text
@@ -42,14 +42,28 @@ def answered(case: Case, key: Key, answer: Answer | None, at: str) -> Case:
 
 
 def chosen(case: Case, finding: FindingId, choice: Choice | None, at: str) -> Case:
-    """`case` with `choice` for `finding` and a line in the log; None withdraws it. at: ISO date and time."""
-    if choice == case.choices.get(finding):
+    """`case` with `choice` for `finding` and a line in the log; None withdraws it.
+
+    at: date and time, ISO; also that of the choice if it has none of its own.
+    """
+    held = case.choices.get(finding)
+    if choice is not None and not choice.at:
+        # The same choice made again is no new one.
+        choice = replace(choice, at=held.at if held and held == replace(choice, at=held.at) else at)
+    if choice == held:
         return case
     choices = {name: old for name, old in case.choices.items() if name != finding}
     if choice is None:
         return _logged(replace(case, choices=choices), at, f"{finding}: choice withdrawn")
     done = _logged(case, at, f"{finding}: {choice.fix} chosen")
     return replace(done, choices={**case.choices, finding: choice})
+
+
+def recorded(case: Case, record: Record) -> Case:
+    """`case` with the plan on record and a line in the log; `case` itself if that plan is on record already."""
+    if case.record is not None and replace(case.record, at=record.at) == record:
+        return case
+    return replace(_logged(case, record.at, "the plan was put on record"), record=record)
 
 
 def _logged(case: Case, at: str, what: str) -> Case:

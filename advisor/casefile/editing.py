@@ -13,7 +13,7 @@ from collections.abc import Mapping
 from advisor.casefile.lines import Path, Statement, statements
 from advisor.casefile.notation import Node, inline, key
 
-SECTIONS = ("answers", "choices", "limits", "log")
+SECTIONS = ("answers", "choices", "limits", "record", "log")
 """The tables of a case file, in the order a new one has them."""
 
 _NOTES = re.compile(r"(?:[ \t]*#[^\n]*(?:\n|\Z))*")

@@ -11,9 +11,10 @@ from advisor.casefile.notation import (
     inline,
     key,
     limits_node,
+    record_node,
 )
 from advisor.casefile.vocabulary import Garments
-from advisor.core.case import Case
+from advisor.core.case import Case, Record
 
 _HEAD = """\
 # An alteration case. It may be edited by hand: comments and the order of the lines are kept.
@@ -32,7 +33,7 @@ _ANSWERS = """\
 
 _CHOICES = """\
 [choices]
-# What is wrong, and the fix taken for it; your reason if you overrule the first in rank.
+# What is wrong, and the fix taken for it; your reason if you overrule the first in rank; when.
 """
 
 _LIMITS = """\
@@ -44,6 +45,12 @@ _LIMITS = """\
 """
 
 
+_RECORD = """\
+[record]
+# The plan as it was printed last, and what it rested on: the advisor writes it for `advisor replay`. It may be deleted.
+"""
+
+
 def case_text(case: Case, garments: Garments) -> str:
     """`case` as a new file, its answers in the order of the garment's questions."""
     head = _HEAD + "".join(f"{name} = {inline(node)}\n" for name, node in head_nodes(case).items())
@@ -52,7 +59,15 @@ def case_text(case: Case, garments: Garments) -> str:
     choices = _CHOICES + _rows({finding: choice_node(choice) for finding, choice in case.choices.items()})
     limits = _LIMITS + _rows(limits_node(case.limits))
     log = [entry_text(entry) for entry in case.log]
-    return "\n".join([head, _ANSWERS, *tables, choices, limits, *log])
+    record = _record_tables(case.record) if case.record else []
+    return "\n".join([head, _ANSWERS, *tables, choices, limits, *record, *log])
+
+
+def _record_tables(record: Record) -> list[str]:
+    node = record_node(record)
+    inner = {name: rows for name in ("findings", "steps", "cards") if isinstance(rows := node.pop(name), Mapping)}
+    tables = [f"[{key('record', name)}]\n{_rows(rows)}" for name, rows in inner.items() if rows]
+    return [_RECORD + _rows(node), *tables]
 
 
 def _rows(rows: Mapping[str, Node]) -> str:

@@ -1,10 +1,11 @@
 """How a case is written: strings, exact lengths and rows as TOML, in the form that is pleasant by hand."""
 
 import re
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
+from dataclasses import asdict
 from fractions import Fraction
 
-from advisor.core.case import Answer, Case, Choice, Entry, Limits, TapeName, Unknown
+from advisor.core.case import Answer, Case, Choice, Entry, Limits, Record, Stood, TapeName, Unknown
 from advisor.core.model import Key, place_of, slot_of
 from advisor.lengths import TAPES, on_tape, show
 from advisor.lengths.tape import MM_PER
@@ -102,8 +103,33 @@ def _given(**members: str) -> dict[str, Node]:
 
 
 def choice_node(choice: Choice) -> Node:
-    """A choice and, where there is one, its reason."""
-    return {"fix": quoted(choice.fix), **_given(reason=choice.reason)}
+    """A choice and, where there are any, its reason and its time."""
+    return {"fix": quoted(choice.fix), **_given(reason=choice.reason, at=choice.at)}
+
+
+def record_node(record: Record) -> dict[str, Node]:
+    """The plan on record: what it rested on, then a table each for what was found, the steps and the cards."""
+    heads = ("at", "advisor", "rules", "others", "formulas", "operations", "answers", "advice")
+    cards: dict[str, dict[str, Node]] = {}
+    for id, mark in sorted(record.cards.items()):
+        folder, _, name = id.rpartition(".")
+        cards.setdefault(folder, {})[name] = quoted(mark)
+    return {
+        **_given(**{name: getattr(record, name) for name in heads}),
+        "totals": {name: str(number) for name, number in asdict(record.totals).items()},
+        "findings": {id: _stood_node(stood) for id, stood in record.findings.items()},
+        "steps": {stage: _row(f"{id} {mark}" for id, mark in steps) for stage, steps in record.steps.items()},
+        "cards": cards,
+    }
+
+
+def _stood_node(stood: Stood) -> Node:
+    lists = {name: _row(fixes) for name, fixes in (("stood", stood.stood), ("out", stood.out)) if fixes}
+    return {**_given(took=stood.took), **lists}
+
+
+def _row(texts: Iterable[str]) -> str:
+    return f"[{', '.join(map(quoted, texts))}]"
 
 
 def entry_node(entry: Entry) -> dict[str, Node]:
@@ -159,6 +185,8 @@ def case_node(case: Case, order: Mapping[Key, object]) -> dict[str, Node]:
     """The whole case but its log."""
     choices = {finding: choice_node(choice) for finding, choice in case.choices.items()}
     tables: dict[str, Node] = {"choices": choices, "limits": limits_node(case.limits)}
+    if case.record is not None:
+        tables["record"] = record_node(case.record)
     return {**head_nodes(case), "answers": answers_node(case, order), **tables}
 
 

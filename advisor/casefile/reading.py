@@ -8,7 +8,7 @@ from typing import Any
 from advisor.casefile.shape import VERSION, CaseShape, Fault, shaped
 from advisor.casefile.syntax import at_row, load
 from advisor.casefile.vocabulary import Garments, answer_of, question_of, questions_of
-from advisor.core.case import Answer, Case, Choice, Entry, Limits
+from advisor.core.case import Answer, Case, Choice, Entry, Limits, Record, Stood, Sums
 from advisor.core.model import Key
 from advisor.errors import CaseError
 from advisor.ground import Digest, line, read_text
@@ -90,9 +90,10 @@ def _case(shape: CaseShape, garments: Garments) -> Case:
         version=shape.version,
         story=shape.story,
         answers=answers,
-        choices={finding: Choice(row.fix, row.reason) for finding, row in shape.choices.items()},
+        choices={finding: Choice(row.fix, row.reason, row.at) for finding, row in shape.choices.items()},
         limits=limits_of(shape),
         log=log_of(shape),
+        record=record_of(shape),
     )
 
 
@@ -112,6 +113,32 @@ def limits_of(shape: CaseShape) -> Limits:
         given.money,
         tuple(sorted(given.prices.items())),
     )
+
+
+def record_of(shape: CaseShape) -> Record | None:
+    """The plan a file has on record, if any."""
+    row = shape.record
+    if row is None:
+        return None
+    return Record(
+        at=row.at,
+        advisor=row.advisor,
+        rules=row.rules,
+        others=row.others,
+        formulas=row.formulas,
+        operations=row.operations,
+        answers=row.answers,
+        advice=row.advice,
+        totals=Sums(**row.totals.model_dump()),
+        findings={id: Stood(each.took, tuple(each.stood), tuple(each.out)) for id, each in row.findings.items()},
+        steps={stage: tuple(_step(each) for each in steps) for stage, steps in row.steps.items()},
+        cards={f"{folder}.{name}": mark for folder, marks in row.cards.items() for name, mark in marks.items()},
+    )
+
+
+def _step(text: str) -> tuple[str, str]:
+    id, _, mark = text.rpartition(" ")
+    return id, mark
 
 
 def log_of(shape: CaseShape) -> tuple[Entry, ...]:

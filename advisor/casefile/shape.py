@@ -67,6 +67,12 @@ def _title(text: str) -> str:
     return _filled(text)
 
 
+def _marked(text: str) -> str:
+    if not all(text.rpartition(" ")):
+        raise ValueError("is not a step and its mark|")
+    return text
+
+
 def _weight(value: object) -> Fraction:
     number = value if isinstance(value, int | Fraction) and not isinstance(value, bool) else None
     if isinstance(value, str) and (part := _WEIGHT.fullmatch(value)) and int(part[2]):
@@ -95,6 +101,8 @@ Weight = Annotated[Fraction, PlainValidator(_weight)]
 Grade = Annotated[int, Field(ge=1, le=5)]
 Money = Annotated[Fraction, PlainValidator(_money)]
 Minutes = Annotated[int, AfterValidator(_minutes)]
+Count = Annotated[int, Field(ge=0)]
+Marked = Annotated[str, AfterValidator(_marked)]
 
 
 class _Row(BaseModel):
@@ -142,6 +150,7 @@ class ChoiceRow(_Row):
 
     fix: Filled
     reason: str = ""
+    at: Moment = ""
 
 
 class WeighRow(_Row):
@@ -173,6 +182,43 @@ class LogRow(_Row):
     what: Filled
 
 
+class StoodRow(_Row):
+    """How one finding stood in the plan on record."""
+
+    took: str = ""
+    stood: list[Filled] = []
+    out: list[Filled] = []
+
+
+class SumsRow(_Row):
+    """The figures of the plan on record."""
+
+    hardest: Grade
+    weakest: Grade
+    shows: Grade
+    least: Count
+    likely: Count
+    most: Count
+    final: Count
+
+
+class RecordRow(_Row):
+    """The plan as it was printed last, and what it rested on."""
+
+    at: Moment = ""
+    advisor: Filled
+    rules: Filled
+    others: Filled
+    formulas: Filled
+    operations: Filled
+    answers: Filled
+    advice: Filled
+    totals: SumsRow
+    findings: dict[Filled, StoodRow] = {}
+    steps: dict[Filled, list[Marked]] = {}
+    cards: dict[Filled, dict[Filled, Filled]] = {}
+
+
 class CaseShape(_Row):
     """A whole case file."""
 
@@ -184,6 +230,7 @@ class CaseShape(_Row):
     answers: dict[str, dict[str, AnswerRow]] = {}
     choices: dict[Filled, ChoiceRow] = {}
     limits: LimitsRow = LimitsRow()
+    record: RecordRow | None = None
     log: list[LogRow] = []
 
 
@@ -197,6 +244,8 @@ def shaped(raw: dict[str, Any]) -> CaseShape:
     first = next((each for each in refused if each["type"] == "extra_forbidden"), refused[0])
     _blame(first["type"], first["loc"], first["input"], first.get("ctx", {}))
 
+
+RECORD_HINT = "delete all of [record]; it is written again with the next plan"
 
 _KINDS = {
     "string_type": ("must be text in quotes", 'write it like this: name = "text"'),
@@ -212,6 +261,9 @@ _KINDS = {
 def _blame(kind: str, path: Path, given: object, context: dict[str, Any]) -> NoReturn:
     """Raise the Fault for one refusal of the shape, in the words of the file."""
     path = tuple(part for part in path if part != "[key]")
+    if path and path[0] == "record":
+        at = ".".join(line(str(part), 60) for part in path)
+        raise Fault(path, f"'{at}' is not as the advisor writes it", RECORD_HINT)
     name = f"'{line(str(path[-1]), 60)}'" if path else "the file"
     if path and isinstance(path[-1], int):
         name = f"entry {path[-1] + 1} of '{path[0]}'"

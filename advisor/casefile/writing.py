@@ -7,8 +7,8 @@ from dataclasses import fields
 from advisor.casefile.editing import Page
 from advisor.casefile.fresh import case_text
 from advisor.casefile.lines import Path, comments, statements
-from advisor.casefile.notation import Node, case_node, entry_text
-from advisor.casefile.reading import Opened, format_of, limits_of, log_of, parse_case, shown
+from advisor.casefile.notation import Node, case_node, entry_text, record_node
+from advisor.casefile.reading import Opened, format_of, limits_of, log_of, parse_case, record_of, shown
 from advisor.casefile.shape import VERSION, CaseShape, Fault, shaped
 from advisor.casefile.syntax import load
 from advisor.casefile.vocabulary import Garments, Questions, answer_of, question_of
@@ -16,6 +16,7 @@ from advisor.core.case import Case, Limits
 from advisor.errors import CaseError
 from advisor.ground import Digest, migrate_text, save_text
 
+_RECORD_TABLES = ("findings", "steps", "cards")
 _KEPT = "# Kept from the earlier layout of this file:\n"
 
 
@@ -94,7 +95,7 @@ def _changes(shape: CaseShape, case: Case, questions: Questions) -> list[Path]:
         place, _, slot = name.partition(".")
         if name not in rows or not _still(shape, case, questions, *rows[name]):
             changed.append(("answers", *rows.get(name, (place, slot))))
-    return changed + _choices_changed(shape, case) + _limits_changed(shape, case.limits)
+    return changed + _choices_changed(shape, case) + _limits_changed(shape, case.limits) + _record_changed(shape, case)
 
 
 def _still(shape: CaseShape, case: Case, questions: Questions, place: str, slot: str) -> bool:
@@ -107,9 +108,25 @@ def _still(shape: CaseShape, case: Case, questions: Questions, place: str, slot:
 
 
 def _choices_changed(shape: CaseShape, case: Case) -> list[Path]:
-    now = {finding: (choice.fix, choice.reason) for finding, choice in case.choices.items()}
-    then = {finding: (row.fix, row.reason) for finding, row in shape.choices.items()}
+    now = {finding: (choice.fix, choice.reason, choice.at) for finding, choice in case.choices.items()}
+    then = {finding: (row.fix, row.reason, row.at) for finding, row in shape.choices.items()}
     return [("choices", finding) for finding in [*then, *now] if now.get(finding) != then.get(finding)]
+
+
+def _record_changed(shape: CaseShape, case: Case) -> list[Path]:
+    """The lines of the record that are others now; all of it if it goes."""
+    old = record_of(shape)
+    if case.record == old or case.record is None:
+        return [("record",)] if case.record != old else []
+    now, then = record_node(case.record), record_node(old) if old else {}
+    changed: list[Path] = []
+    for name in dict.fromkeys([*then, *now]):
+        here, there = now.get(name, {}), then.get(name, {})
+        if name not in _RECORD_TABLES or isinstance(here, str) or isinstance(there, str):
+            changed += [("record", name)] * (here != there)
+            continue
+        changed += [("record", name, key) for key in dict.fromkeys([*there, *here]) if there.get(key) != here.get(key)]
+    return changed
 
 
 def _limits_changed(shape: CaseShape, now: Limits) -> list[Path]:

@@ -21,12 +21,12 @@ class ByFile(click.Group):
     """A group whose commands are the files of `commands/`, imported only when one is run."""
 
     def list_commands(self, ctx: click.Context) -> list[str]:
-        return sorted(path.stem for path in COMMANDS.glob("*.py") if not path.stem.startswith("_"))
+        return sorted(path.stem.replace("_", "-") for path in COMMANDS.glob("*.py") if not path.stem.startswith("_"))
 
     def get_command(self, ctx: click.Context, cmd_name: str) -> click.Command | None:
         if cmd_name not in self.list_commands(ctx):
             return None
-        command: click.Command = import_module(f"advisor.cli.commands.{cmd_name}").command
+        command: click.Command = import_module(f"advisor.cli.commands.{cmd_name.replace('-', '_')}").command
         return command
 
     def resolve_command(

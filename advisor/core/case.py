@@ -41,10 +41,11 @@ Answer = Known | Unknown
 
 @dataclass(frozen=True)
 class Choice:
-    """The fix taken for a finding; `reason` is hers when she overruled the first in rank."""
+    """The fix taken for a finding, and when; `reason` is hers when she overruled the first in rank."""
 
     fix: FixId
     reason: str = ""
+    at: str = ""
 
 
 @dataclass(frozen=True)
@@ -79,6 +80,51 @@ class Entry:
 
 
 @dataclass(frozen=True)
+class Stood:
+    """How one finding stood: the fix taken ("": none), those that might be taken, best first, those ruled out."""
+
+    took: FixId = ""
+    stood: tuple[FixId, ...] = ()
+    out: tuple[FixId, ...] = ()
+
+
+@dataclass(frozen=True)
+class Sums:
+    """A plan in figures: grades from 1 to 5, minutes, and how many steps cannot be undone."""
+
+    hardest: int
+    weakest: int
+    shows: int
+    least: int
+    likely: int
+    most: int
+    final: int
+
+
+@dataclass(frozen=True)
+class Record:
+    """What a plan was when it was printed, and what it rested on, so that a later one can be held against it.
+
+    `advisor` is the version; `rules`, `formulas`, `operations` and `answers` are digests of all there was, `advice`
+    of what came of it. `steps` are in order of work, by stage, each an operation and the digest of what it said.
+    `cards` has the digest of every file of the rule base that had a say, `others` one of all that had none.
+    """
+
+    at: str
+    advisor: str
+    rules: str
+    others: str
+    formulas: str
+    operations: str
+    answers: str
+    advice: str
+    totals: Sums
+    findings: Mapping[FindingId, Stood] = field(default_factory=dict)
+    steps: Mapping[str, tuple[tuple[str, str], ...]] = field(default_factory=dict)
+    cards: Mapping[str, str] = field(default_factory=dict)
+
+
+@dataclass(frozen=True)
 class Case:
     """One garment's case, as saved. `garment` names a file of rules/garments without its ending."""
 
@@ -91,3 +137,4 @@ class Case:
     choices: Mapping[FindingId, Choice] = field(default_factory=dict)
     limits: Limits = Limits()
     log: tuple[Entry, ...] = ()
+    record: Record | None = None

@@ -8,7 +8,7 @@ from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 
 from advisor.advise.follow import Followed
-from advisor.core.advice import Advice
+from advisor.core.advice import Advice, Plan
 from advisor.core.case import Choice, Known
 from advisor.core.model import Mm
 from advisor.core.question import Question
@@ -20,6 +20,7 @@ from advisor.interview.typed import PINCHES, Pinch, pinned, read_amount, read_an
 from advisor.report.advice import finding_lines
 from advisor.report.labels import letter
 from advisor.report.lines import bullets, para
+from advisor.report.overrule import against_words, refused_words
 from advisor.report.plan import plan_lines
 
 KEYS = "Answer; or ? cannot say, empty later, why, back, quit."
@@ -44,9 +45,18 @@ class Plain:
             while not self._choices():
                 self._questions(sizing=False)
             self._questions(sizing=True)
-            self.say("", *plan_lines(self.session.base, self.session.case, self.session.plan()))
+            plan = self.session.plan()
+            self.say("", *plan_lines(self.session.base, self.session.case, plan))
+            self._keep(plan)
         except (Stop, EOFError):
             self.say("", "Stopped. Everything answered so far is saved; start again with the same case to go on.")
+
+    def _keep(self, plan: Plan) -> None:
+        """Put the plan just printed on record; what stands in the way of that is told, and the plan stands."""
+        try:
+            self.session.keep(plan)
+        except AdvisorError as fault:
+            self.say(*para(fault.what), *para(fault.hint, 2))
 
     def say(self, *lines: str) -> None:
         """Print lines."""
@@ -181,7 +191,11 @@ class Plain:
             return False
         reason = ""
         if option.id != options[0].id or option.rulings:
-            reason = self.ask("Why this one? (your reason is kept; empty for none)")
+            self.say(*para(against_words(advice, option)))
+            reason = self.ask("Why this one all the same? (Your reason is kept; empty to choose again.)")
+            if refusal := refused_words(advice, option, reason):
+                self.say(*para(refusal))
+                return False
         try:
             self.session.choose(finding.id, Choice(option.fix, reason))
         except AdvisorError as fault:

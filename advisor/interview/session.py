@@ -7,10 +7,11 @@ from pathlib import Path
 
 from advisor.advise.follow import Followed, follow
 from advisor.advise.plan import make_plan
+from advisor.advise.record import record_of
 from advisor.advise.world import World, world_of
-from advisor.casefile import Opened, answered, chosen, read_case, write_case
+from advisor.casefile import Opened, answered, chosen, read_case, recorded, write_case
 from advisor.core.advice import Plan
-from advisor.core.case import Answer, Case, Choice, FindingId, Known
+from advisor.core.case import Answer, Case, Choice, FindingId, Known, Record
 from advisor.core.model import Key
 from advisor.core.question import Question
 from advisor.interview.agenda import Due, next_question
@@ -113,6 +114,16 @@ class Session:
     def later(self, key: Key) -> None:
         """Leave a question for later in this sitting."""
         self.put_off.add(key)
+
+    def keep(self, plan: Plan) -> None:
+        """Put a plan that was made of the case as it stands on record in it, and save."""
+        self.enter(record_of(self.base, self.case, plan, self.clock()))
+
+    def enter(self, record: Record) -> None:
+        """Have `record` in the case, and save; nothing is done if that plan is on record already."""
+        case = recorded(self.case, record)
+        if case is not self.case:
+            self._put(case)
 
     def due(self) -> Due | None:
         """The next question worth asking."""

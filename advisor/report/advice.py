@@ -46,10 +46,10 @@ def idle_lines(base: RuleBase, case: Case, advice: Advice) -> list[str]:
         return []
     lines = heading("Kept, but not needed now")
     kept = {id: fix_title(base, case, case.choices[id].fix) for id in advice.idle}
-    return lines + bullets(f"{_problem(base, case, id)}: {title}" for id, title in kept.items())
+    return lines + bullets(f"{problem_words(base, case, id)}: {title}" for id, title in kept.items())
 
 
-def _problem(base: RuleBase, case: Case, id: FindingId) -> str:
+def problem_words(base: RuleBase, case: Case, id: FindingId) -> str:
     """A finding that is not there, in words: there is no sentence to tell it by."""
     problem, _, place = id.partition("@")
     places = base.garment(case.garment).places

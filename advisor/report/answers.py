@@ -8,6 +8,8 @@ from advisor.report.lines import heading, para
 from advisor.rulebase.base import RuleBase
 from advisor.words import Teller, capital
 
+HOW = {"pinned": " (pinned)", "measured": " (measured)", "told": ""}
+
 
 def answer_lines(base: RuleBase, case: Case) -> list[str]:
     """Every answer with how it is known."""
@@ -30,4 +32,4 @@ def told_answer(question: Question, teller: Teller, answer: Answer) -> str:
         return "cannot say"
     if isinstance(answer.value, str):
         return question.words.get(answer.value, answer.value)
-    return teller.value(answer.value) + (f" ({answer.told})" if answer.told else f" ({answer.how})")
+    return teller.value(answer.value) + (f" ({answer.told})" if answer.told else HOW[answer.how])

@@ -5,8 +5,9 @@ from fractions import Fraction
 from typing import Any
 
 from advisor.advise.flips import Flip, OnlyIf
+from advisor.advise.overrule import overruled
 from advisor.core.advice import Advice, Plan
-from advisor.core.case import Case
+from advisor.core.case import Answer, Case, Known
 from advisor.core.figure import Figure
 from advisor.core.trace import Node
 from advisor.core.work import Finding, Option, Spread
@@ -39,10 +40,17 @@ def advice_data(
 def plan_data(base: RuleBase, case: Case, plan: Plan) -> Data:
     """Choices, totals, materials, steps in order, what remains."""
     teller, totals = teller_of(base, case), plan.totals
+    overrules = {option.finding: [ruling.words for ruling in option.rulings] for option in overruled(plan.advice)}
     return {
         **_head(base, case),
         "choices": {
-            f: {"fix": c.fix, "reason": c.reason, "suggested": f in plan.suggested}
+            f: {
+                "fix": c.fix,
+                "reason": c.reason,
+                "at": c.at,
+                "suggested": f in plan.suggested,
+                "against": overrules.get(f, []),
+            }
             for f, c in sorted(plan.advice.choices.items())
         },
         "totals": {
@@ -160,6 +168,11 @@ def _node(node: Node) -> Data:
 
 def _value(case: Case, value: object) -> Any:
     return as_json(value, TAPES[case.tape]) if isinstance(value, Fraction) else value
+
+
+def answer_data(case: Case, answer: Answer | None) -> Any:
+    """The value of an answer; None for one that was not given or that she cannot give."""
+    return _value(case, answer.value) if isinstance(answer, Known) else None
 
 
 def _spread(spread: Spread) -> Data:

@@ -28,6 +28,19 @@ def letter(index: int) -> str:
     return (letter(head - 1) if head else "") + ascii_lowercase[tail]
 
 
+def option_at(advice: Advice, finding: str, word: str) -> Option:
+    """The option of one finding meant by its letter, label, title or id. UsageError names what it may be."""
+    wanted, named = word.strip().casefold(), dict[str, Option]()
+    options = advice.options_for(finding)
+    for index, option in enumerate(options):
+        for name in (option.id, option.fix, option.title, option_label(advice, option), letter(index)):
+            named[name.casefold()] = option
+    if wanted in named:
+        return named[wanted]
+    near = nearest(wanted, [option.title for option in options] + [letter(index) for index in range(len(options))])
+    raise UsageError(f"there is no fix '{word}' there", hint=near or "nothing is known that would help")
+
+
 def pointed_at(advice: Advice, word: str) -> Finding | Option:
     """The finding or option meant by a label, a title or an id. UsageError names the labels it may be."""
     wanted = word.strip().casefold()

@@ -3,9 +3,10 @@
 from advisor.core.advice import Plan, Step
 from advisor.core.case import Case, Unknown
 from advisor.core.stages import STAGE_WORDS
-from advisor.core.work import Option
+from advisor.core.work import OpId, Option
 from advisor.report.advice import fix_title, head_lines, likely, minutes, past_limits, teller_of
 from advisor.report.lines import bullets, heading, para
+from advisor.report.overrule import chosen_lines, warning
 from advisor.rulebase.base import RuleBase
 from advisor.words import Teller
 
@@ -57,6 +58,8 @@ def decided_lines(base: RuleBase, case: Case, plan: Plan) -> list[str]:
         if option is not None:
             mark = " (suggested; nothing was chosen)" if finding.id in plan.suggested else ""
             lines += para(f"{option.title}{mark}", 4, "> ")
+            if held is not None and not mark:
+                lines += [line for told in chosen_lines(plan.advice, option, held) for line in para(told, 6)]
             lines += [line for past in past_limits(option, case.limits) for line in para(past, 6)]
         elif held is not None:
             was = fix_title(base, case, held.fix)
@@ -117,13 +120,25 @@ def caution_lines(plan: Plan) -> list[str]:
 def step_lines(teller: Teller, plan: Plan) -> list[str]:
     """The steps, numbered, under the stages of work."""
     lines: list[str] = []
-    stage = ""
+    stage, warnings = "", warnings_at(plan)
     for number, step in enumerate(plan.steps, 1):
         if step.op.stage != stage:
             stage = step.op.stage
             lines += heading(STAGE_WORDS[step.op.stage].capitalize())
+        lines += [line for said in warnings.get(step.op.id, ()) for line in para(said, 4)]
         lines += one_step(teller, step, number)
     return lines
+
+
+def warnings_at(plan: Plan) -> dict[OpId, list[str]]:
+    """What to be told beside which step: an option chosen against a ruling, at its first step that is its alone."""
+    told: dict[OpId, list[str]] = {}
+    for option in plan.advice.chosen():
+        steps = [step for step in plan.steps if option.id in step.serves]
+        if option.rulings and steps:
+            first = min(steps, key=lambda step: len(step.serves))
+            told.setdefault(first.op.id, []).append(warning(option))
+    return told
 
 
 def one_step(teller: Teller, step: Step, number: int) -> list[str]:

@@ -109,6 +109,8 @@ def _about(text: str) -> str:
 def _same(note: Note, held: object) -> bool:
     if isinstance(note.given, Known) and isinstance(held, Known):
         return note.given.value == held.value
+    if isinstance(note.given, Choice) and isinstance(held, Choice):
+        return (note.given.fix, note.given.reason) == (held.fix, held.reason)
     return note.given == held
 
 

@@ -58,10 +58,9 @@ def test_a_choice_is_made_changed_and_withdrawn() -> None:
     first = chosen(case, "too_long@ties", Choice("ties.fixes.cut"), NOW)
     second = chosen(first, "too_long@ties", Choice("ties.fixes.knot", "no scissors"), LATER)
     none = chosen(second, "too_long@ties", None, LATER)
-    assert (case.choices, first.choices) == ({}, {"too_long@ties": Choice("ties.fixes.cut")})
-    assert (
-        second.choices == {"too_long@ties": Choice("ties.fixes.knot", "no scissors")} and none.choices == {}
-    )
+    assert (case.choices, first.choices) == ({}, {"too_long@ties": Choice("ties.fixes.cut", at=NOW)})
+    assert second.choices == {"too_long@ties": Choice("ties.fixes.knot", "no scissors", LATER)}
+    assert none.choices == {}
     assert [entry.what for entry in none.log] == [
         "too_long@ties: ties.fixes.cut chosen",
         "too_long@ties: ties.fixes.knot chosen",
@@ -69,3 +68,4 @@ def test_a_choice_is_made_changed_and_withdrawn() -> None:
     ]
     assert chosen(none, "too_long@ties", None, LATER) is none
     assert chosen(second, "too_long@ties", second.choices["too_long@ties"], LATER) is second
+    assert chosen(second, "too_long@ties", Choice("ties.fixes.knot", "no scissors"), NOW) is second

@@ -9,7 +9,7 @@ from typing import TypeVar
 from hypothesis import strategies as st
 
 from advisor.casefile import Garments
-from advisor.core.case import Answer, Case, Choice, Entry, Known, Limits, Unknown
+from advisor.core.case import Answer, Case, Choice, Entry, Known, Limits, Record, Stood, Sums, Unknown
 from advisor.core.question import Kind, Question
 
 Thing = TypeVar("Thing")
@@ -98,6 +98,18 @@ def _limits(rng: Random) -> Limits:
     )
 
 
+def _record(rng: Random) -> Record:
+    fixes = tuple(_several(_filled, rng))
+    return Record(
+        rng.choice(MOMENTS),
+        *(_filled(rng) for _ in range(7)),
+        totals=Sums(*(rng.randint(1, 5) for _ in range(3)), *(rng.randrange(999) for _ in range(4))),
+        findings={_filled(rng): Stood(_line(rng), fixes, fixes[1:]) for _ in range(rng.randrange(4))},
+        steps={_filled(rng): ((_filled(rng), "1a2b"),) * rng.randrange(3) for _ in range(rng.randrange(3))},
+        cards={f"{_filled(rng)}.{rng.choice('xyz')}": _filled(rng) for _ in range(rng.randrange(4))},
+    )
+
+
 def _several(make: Callable[[Random], Thing], rng: Random) -> list[Thing]:
     return [make(rng) for _ in range(rng.randrange(4))]
 
@@ -114,9 +126,10 @@ def generated(seed: int) -> Case:
         tape=rng.choice(("in", "cm")),
         story="\n".join(_several(_line, rng)),
         answers={key: _answer(questions[key], rng) for key in asked},
-        choices={_filled(rng): Choice(_filled(rng), _line(rng)) for _ in range(rng.randrange(4))},
+        choices={_filled(rng): Choice(_filled(rng), _line(rng), rng.choice(MOMENTS)) for _ in range(rng.randrange(4))},
         limits=rng.choice((Limits(), _limits(rng))),
         log=tuple(_several(lambda _: Entry(rng.choice(MOMENTS), _filled(rng)), rng)),
+        record=_record(rng) if rng.random() < 0.4 else None,
     )
 
 

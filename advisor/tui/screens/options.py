@@ -11,12 +11,14 @@ from textual.widgets import Input, OptionList
 
 from advisor.advise.flips import Flip, OnlyIf, flips, only_ifs
 from advisor.advise.follow import Followed
+from advisor.advise.overrule import against
 from advisor.core.case import Case, Choice, Unknown
 from advisor.core.work import Finding, Option
 from advisor.errors import AdvisorError, SaveError
 from advisor.interview.session import Session
 from advisor.report.labels import finding_label, letter
 from advisor.report.lines import para
+from advisor.report.overrule import against_words, refused_words
 from advisor.report.why import why_lines
 from advisor.tui.choices import Choices, Row
 from advisor.tui.host import host, session_of, undo_key
@@ -232,25 +234,27 @@ class OptionsScreen(Stage):
         option, finding = self.option(), self.finding()
         if option is None or finding is None or self.followed is None:
             return
-        first = self.followed.advice.options_for(finding.id)[0]
-        if option.id == first.id and not option.rulings:
+        advice = self.followed.advice
+        if not against(advice, option):
             self.choose(option, "")
             return
-        self.pending = option
-        against = f"It is ruled out: {option.rulings[0].words} " if option.rulings else "It is not the first in rank. "
-        must = "Enter keeps it; Esc leaves all as it was." if option.rulings else "Enter keeps it, with or without one."
-        self.query_one("#reason_ask", Flow).flow(lambda: para(f"{against}Why this one all the same? {must}"))
+        if against(advice, option) == "size":
+            self.say(refused_words(advice, option, ""))
+            return
+        self.pending, words = option, against_words(advice, option)
+        ask = "Why this one all the same? Enter keeps it; Esc leaves all as it was."
+        self.query_one("#reason_ask", Flow).flow(lambda: para(f"{words} {ask}"))
         self.add_class("reason")
         self.query_one(Input).focus()
 
     @on(Input.Submitted)
     def reasoned(self, event: Input.Submitted) -> None:
-        """The reason was given. Against a ruling there must be one."""
+        """The reason was given. Against the advice there must be one."""
         option, reason = self.pending, event.value.strip()
-        if option is None:
+        if option is None or self.followed is None:
             return
-        if option.rulings and not reason:
-            self.say("It is ruled out: give a reason, or press Esc.")
+        if refused_words(self.followed.advice, option, reason):
+            self.say("It goes against the advice: give a reason, or press Esc.")
             return
         if self.choose(option, reason):
             self.no_reason()

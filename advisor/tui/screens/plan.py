@@ -8,8 +8,9 @@ from textual import work
 from textual.app import ComposeResult
 from textual.binding import BindingType
 
+from advisor.advise.record import record_of
 from advisor.core.advice import Plan
-from advisor.core.case import Case
+from advisor.core.case import Case, Record
 from advisor.errors import AdvisorError
 from advisor.ground import AlreadyThere, clean, export_text
 from advisor.interview.session import Session
@@ -156,7 +157,7 @@ class PlanScreen(Stage):
         except AdvisorError as fault:
             host(self).tell(fault)
         else:
-            self.say(f"Saved in {clean(str(path))}")
+            self.saved(path)
 
     def replace(self, path: Path, yes: bool | None) -> None:
         """Replace the text that is there."""
@@ -167,7 +168,29 @@ class PlanScreen(Stage):
         except AdvisorError as fault:
             host(self).tell(fault)
         else:
-            self.say(f"Saved in {clean(str(path))}")
+            self.saved(path)
+
+    def saved(self, path: Path) -> None:
+        """The plan stands in a file of its own now: say so, and put it on record in the case."""
+        self.say(f"Saved in {clean(str(path))}")
+        session = session_of(self)
+        if self.plan is not None:
+            self.record(session, session.case, self.plan)
+
+    @work(thread=True, exclusive=True, group="record")
+    def record(self, session: Session, case: Case, plan: Plan) -> None:
+        """Reading all the rules for it takes a moment, so it is done beside the screen."""
+        made = record_of(session.base, case, plan, session.clock())
+        self.app.call_from_thread(self.enter, session, case, made)
+
+    def enter(self, session: Session, case: Case, made: Record) -> None:
+        """Keep the record, unless the case has become another one meanwhile."""
+        if session.case is not case:
+            return
+        try:
+            session.enter(made)
+        except AdvisorError as fault:
+            host(self).tell(fault)
 
     def action_send(self) -> None:
         """Send the plan to the terminal, which may or may not put it on the clipboard."""
