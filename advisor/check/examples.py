@@ -1,4 +1,4 @@
-"""Check 4: examples of facts that can be, each firing its rule alone and among all, with the amount it states."""
+"""Examples of facts that can be, each firing its rule alone and among all, with the amount it states."""
 
 from collections.abc import Callable, Iterable
 from typing import Any
@@ -8,7 +8,7 @@ from advisor.check.material import Material
 from advisor.check.vocabulary import word_fault
 from advisor.check.wording import sentence_faults
 from advisor.core.model import Mm, Place
-from advisor.engine import Engine, Firing, SlotFact
+from advisor.engine import AND, EXISTS, FORALL, NOT, OR, Engine, Firing, SlotFact
 from advisor.errors import AdvisorError, nearest
 from advisor.knowledge.cards import Card, Example, Find, Near
 from advisor.knowledge.facts import Joined, Measure, Offer, Problem, Trait
@@ -66,42 +66,49 @@ def _firing(material: Material, book: Book, id: str, card: Card, example: Exampl
             return
         _amount(card, example, firings, wrong)
         _told(material, card, firings[0], wrong)
-        if not fired(material.whole, id, example.facts):
+        if _hindered(card) and not fired(material.whole, id, example.facts):
             wrong("does not fire among the other rules", "another rule stands in its way")
     except Exception as fault:  # an author's function may raise anything
         wrong(f"breaks: {_said(fault)}", "mend the function, so that it takes every value it can get")
 
 
 def _silent(material: Material, book: Book, id: str, card: Card, near: Near, alone: Engine) -> None:
-    line, where = material.line(id, near.words), material.where(id)
+    def wrong(what: str, hint: str) -> None:
+        book.error(material.where(id), f"near miss '{near.words}' {what}", hint, material.line(id, near.words))
+
     facts = near_facts(card, near)
     if facts is None:
-        book.error(
-            where,
-            f"near miss '{near.words}' speaks of fact {near.at}",
-            "facts are counted from 0; see the first example",
-            line,
-        )
+        wrong(f"speaks of fact {near.at}", "facts are counted from 0; see the first example")
         return
     _near_words(material, book, id, card, near)
     try:
-        for engine, among in ((alone, ""), (material.whole, " among the other rules")):
+        for engine, among in _engines(material, card, alone):
             # What other rules make of the facts is another example: a refused fix may be offered anew by its answer.
             if any(set(firing.premises) <= set(facts) for firing in fired(engine, id, facts)):
-                book.error(
-                    where,
-                    f"near miss '{near.words}' fires{among}",
-                    "it must stay silent: mend it or the conditions",
-                    line,
-                )
+                wrong(f"fires{among}", "it must stay silent: mend it or the conditions")
                 return
-    except Exception as fault:
-        book.error(
-            where,
-            f"near miss '{near.words}' breaks: {_said(fault)}",
-            "mend the function, so that it takes every value",
-            line,
-        )
+    except Exception as fault:  # an author's function may raise anything
+        wrong(f"breaks: {_said(fault)}", "mend the function, so that it takes every value")
+
+
+def _hindered(card: Card) -> bool:
+    """Whether other rules can keep it silent: by what an `unless` of it, or the like, looks at."""
+    return any(isinstance(each, NOT) or _quantified(each) for each in (c.element for c in card.conditions()))
+
+
+def _engines(material: Material, card: Card, alone: Engine) -> list[tuple[Engine, str]]:
+    """Where a near miss must stay silent. Alone will do, unless the card asks for what others may conclude: more facts
+    never meet a condition that fewer did not, but for EXISTS and FORALL."""
+    quantified = any(_quantified(condition.element) for condition in card.conditions())
+    return [(alone, ""), (material.whole, " among the other rules")] if quantified else [(alone, "")]
+
+
+def _quantified(element: Any) -> bool:
+    if isinstance(element, NOT):
+        return not all(isinstance(part, SlotFact) for part in element)
+    if isinstance(element, AND | OR):
+        return any(_quantified(part) for part in element)
+    return isinstance(element, EXISTS | FORALL)
 
 
 def _said(fault: Exception) -> str:
@@ -179,7 +186,7 @@ def _place_faults(material: Material, place: str, role: str) -> list[tuple[str, 
 
 
 def _near_words(material: Material, book: Book, id: str, card: Card, near: Near) -> None:
-    what, line = f"near miss '{near.words}'", material.line(id, near.words)
+    what = f"near miss '{near.words}'"
     _facts(material, book, id, what, near.adding)
     if near.adding or near.without:
         return
@@ -196,4 +203,4 @@ def _near_words(material: Material, book: Book, id: str, card: Card, near: Near)
     if not faults and isinstance(new, Problem | Offer) and {"name", "fix"} & set(near.changes):
         faults += [each for each in fact_faults(material, new) if each[0].startswith(("no finding finds", "no fix"))]
     for fault, hint in faults:
-        book.error(material.where(id), f"{what}: {fault}", hint, line)
+        book.error(material.where(id), f"{what}: {fault}", hint, material.line(id, near.words))

@@ -1,9 +1,10 @@
-"""Check 11: each garment has a case, each case comes to a plan, and each role is that of some place."""
+"""Each garment has a case, each case comes to a plan, and each role is that of some place."""
 
 from advisor.advise.plan import make_plan
 from advisor.check.fault import Book
 from advisor.check.material import Material
 from advisor.check.probes import of_cases
+from advisor.check.trials import trials_of
 from advisor.errors import AdvisorError, nearest
 
 
@@ -21,7 +22,7 @@ def check(material: Material, book: Book) -> None:
 
 
 def _cases(material: Material, book: Book) -> None:
-    base = material.plain
+    base, plans = material.plain, trials_of(material).cases
     for name, case in sorted(material.read_cases.items()):
         for finding, choice in sorted(case.choices.items()):
             problem = finding.partition("@")[0]
@@ -37,7 +38,7 @@ def _cases(material: Material, book: Book) -> None:
                 )
     for probe in of_cases(material):
         try:
-            plan = make_plan(base, probe.world, probe.choices, probe.limits)
+            plan = plans.get(probe.told) or make_plan(base, probe.world, probe.choices, probe.limits)
         except Exception as fault:  # a fix may raise anything
             said = fault.what if isinstance(fault, AdvisorError) else f"{type(fault).__name__}: {fault}"
             book.error(probe.told, f"comes to no plan: {said}", "mend the rule or fix it began in")

@@ -2,20 +2,21 @@
 
 import ast
 import re
-from collections.abc import Iterator, Mapping
+from collections.abc import Callable, Iterator, Mapping
 from contextlib import contextmanager
 from dataclasses import dataclass, field
 from functools import cached_property
 from pathlib import Path
-from typing import TYPE_CHECKING, Any
+from typing import Any, TypeVar
 
 from advisor.casefile import read_case
 from advisor.check.fault import Book
+from advisor.check.marks import marked
 from advisor.core.case import Case
 from advisor.core.stages import STAGES
 from advisor.engine import Engine
 from advisor.errors import AdvisorError, KnowledgeError, nearest
-from advisor.knowledge.cards import Card, Condition, Example, Find, Near
+from advisor.knowledge.cards import Answer, Card, Condition, Example, Find, Near
 from advisor.knowledge.facts import FACTS
 from advisor.knowledge.fix import Fix
 from advisor.rulebase.base import RuleBase
@@ -28,8 +29,7 @@ from advisor.rulebase.sources import Source, read_sources
 from advisor.rulebase.specs import spec_of
 from advisor.rulebase.toml import read_shape
 
-if TYPE_CHECKING:
-    from advisor.check.trials import Trials
+T = TypeVar("T")
 
 
 @dataclass
@@ -52,10 +52,19 @@ class Material:
     sound: set[str] = field(default_factory=set)
     unread: set[str] = field(default_factory=set)
     read_cases: dict[str, Case] = field(default_factory=dict)
-    trials: "Trials | None" = None
+    _made: dict[Callable[..., Any], Any] = field(default_factory=dict)
+    _sorted: list[tuple[str, Card]] = field(default_factory=list)
+    _texts: dict[Path, str] = field(default_factory=dict)
     _trees: dict[str, ast.Module] = field(default_factory=dict)
     _lines: dict[str, dict[str, int]] = field(default_factory=dict)
     _alone: dict[str, Engine] = field(default_factory=dict)
+
+    def once(self, make: Callable[["Material"], T]) -> T:
+        """What `make` makes of this material, made once and kept for all checks."""
+        if make not in self._made:
+            self._made[make] = make(self)
+        made: T = self._made[make]
+        return made
 
     def where(self, path: Path | str) -> str:
         """A path as it is told: from the checkout on. Of a card's id: its file."""
@@ -68,7 +77,9 @@ class Material:
 
     def of(self, kind: type[Card]) -> Iterator[tuple[str, Any]]:
         """The rules of one kind (Find, Answer, Veto), by id."""
-        return ((id, card) for id, card in sorted(self.rules.items()) if isinstance(card, kind))
+        if not self._sorted:
+            self._sorted = sorted(self.rules.items())
+        return ((id, card) for id, card in self._sorted if isinstance(card, kind))
 
     def cards(self) -> Iterator[tuple[str, Card | Fix]]:
         """All cards by id, fixes too."""
@@ -88,10 +99,43 @@ class Material:
             found.setdefault(card.problem, []).append(id)
         return found
 
+    @cached_property
+    def answers(self) -> dict[str, list[tuple[str, Answer]]]:
+        """The answers to each problem, by id."""
+        found: dict[str, list[tuple[str, Answer]]] = {}
+        for id, card in self.of(Answer):
+            found.setdefault(card.problem, []).append((id, card))
+        return found
+
+    @cached_property
+    def places_named(self) -> re.Pattern[str]:
+        """Where a text may begin with a place of some garment and a dot, or hold the name of a garment."""
+        places = sorted({name for garment in self.garments.values() for name in garment.places})
+        garments = [id for id in sorted(self.garments) if "_" in id]
+        return re.compile("|".join([*(rf"[\"']{name}\." for name in places), *garments]) or "(?!)")
+
+    def text(self, path: Path) -> str:
+        """The text of a file; "" of one that cannot be read, which its own reading tells of."""
+        if path not in self._texts:
+            try:
+                self._texts[path] = path.read_text(encoding="utf-8")
+            except (OSError, UnicodeDecodeError):
+                self._texts[path] = ""
+        return self._texts[path]
+
+    def all_files(self) -> list[Path]:
+        """Every rule, role, garment and case, sorted."""
+        paths = [*self.folder.rglob("*.py"), *self.folder.rglob("*.toml"), *self.cases.glob("*.toml")]
+        return sorted(path for path in paths if "__pycache__" not in path.parts)
+
+    def is_frame(self, path: Path) -> bool:
+        """Whether something in it is still to be filled in."""
+        return next(marked(self.text(path)), None) is not None
+
     def tree(self, id: str) -> ast.Module:
         """The parsed source of a card."""
         if id not in self._trees:
-            self._trees[id] = ast.parse(self.files[id].read_text(encoding="utf-8"))
+            self._trees[id] = ast.parse(self.text(self.files[id]))
         return self._trees[id]
 
     def line(self, id: str, text: str = "", keyword: str = "") -> int:
@@ -144,6 +188,8 @@ def read_material(folder: Path, cases: Path, book: Book) -> Material:
         with _told(book, material, path):
             material.roles[path.stem] = read_shape(path, RoleShape)
     for path in sorted((folder / "garments").glob("*.toml")):
+        if material.is_frame(path):
+            continue
         with _told(book, material, path):
             material.garments[path.stem] = read_garment(path, material.roles)
     with _told(book, material, folder / "sources.toml"):
@@ -151,9 +197,10 @@ def read_material(folder: Path, cases: Path, book: Book) -> Material:
     with _told(book, material, folder / "grades.toml"):
         material.grades = read_grades(folder / "grades.toml")
     for path in _card_files(material, book):
-        with _told(book, material, path):
-            _load(material, path)
-            continue
+        if not material.is_frame(path):
+            with _told(book, material, path):
+                _load(material, path)
+                continue
         material.unread.add(path.parent.name)
     for id in sorted(material.rules):
         with _told(book, material, material.files[id], id):
@@ -161,6 +208,8 @@ def read_material(folder: Path, cases: Path, book: Book) -> Material:
             material.sound.add(id)
     questions = {id: garment.questions for id, garment in material.garments.items()}
     for path in sorted(cases.glob("*.toml")):
+        if material.is_frame(path):
+            continue
         with _told(book, material, path):
             material.read_cases[path.name] = read_case(path, questions).case
     return material

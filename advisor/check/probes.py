@@ -10,7 +10,7 @@ from advisor.advise.sweep import grid
 from advisor.advise.world import World, world_of
 from advisor.check.material import Material
 from advisor.core.case import Case, Choice, FindingId, Limits, TapeName
-from advisor.core.model import Key, Value
+from advisor.core.model import Key, Value, place_of, slot_of
 from advisor.core.question import Question
 from advisor.engine import SlotFact
 from advisor.knowledge.facts import Measure, Trait
@@ -20,6 +20,7 @@ from advisor.rulebase.garment import Garment
 JOINT = 20  # worlds of several answers, shared out among the garments
 LEAST_JOINT = 4
 THINNEST = 4  # of a grid of lengths every fourth value is tried at the least, however many garments there are
+AGAIN = 3  # of what was answered alone at the same role of another garment, every third is tried again
 HANDFUL = (2, 9)
 SEED = 20
 TAPE_NAMES: tuple[TapeName, ...] = ("in", "cm")
@@ -60,17 +61,22 @@ def of_cases(material: Material) -> Iterator[Probe]:
             yield Probe(f"cases/{name}", case, world_of(case, material.garments[case.garment]), {})
 
 
-def alone(garment: Garment, garments: int) -> Iterator[Probe]:
+def alone(garment: Garment, garments: int, seen: dict[tuple[str, str, Value], int]) -> Iterator[Probe]:
     """Nothing answered, then one value of one question at a time, with the answers it comes after.
 
     Every word; of lengths a grid, the thinner the more garments there are, so that the whole takes as long as ever.
+    `seen` counts how often a value was met at a slot of a role, on this garment or one before.
     """
     yield probe_of(garment, {})
     for question in garment.questions.values():
+        role = garment.places[place_of(question.key)].role
         values = grid(question, TAPES["in"])
         step = min(garments, THINNEST) if question.kind != "word" else 1
         for value in values[(len(values) - 1) % step :: step]:
-            yield probe_of(garment, gated(garment, {question.key: value}))
+            met = (role, slot_of(question.key), value)
+            seen[met] = seen.get(met, -1) + 1
+            if seen[met] % AGAIN == 0:
+                yield probe_of(garment, gated(garment, {question.key: value}))
 
 
 def both_ways(garment: Garment) -> Iterator[Probe]:

@@ -1,13 +1,14 @@
-"""Check 6: no rule is dead. One that nothing can reach is an error; one that no case or probe reached, a note."""
+"""No rule is dead. One that nothing can reach is an error; one that no case or probe reached, a note."""
 
 from collections.abc import Iterator
 
 from advisor.check.fault import Book
 from advisor.check.material import Material
-from advisor.check.shape import patterns, words_of
+from advisor.check.offered import idle_vetoes
+from advisor.check.shape import fits, patterns, words_of
 from advisor.check.trials import MOST_PLANS, trials_of
 from advisor.check.vocabulary import slots_of
-from advisor.core.model import Join, Key, place_of, slot_of
+from advisor.core.model import Key, place_of, slot_of
 from advisor.engine import NOT, SlotFact
 from advisor.knowledge.facts import Joined, Measure, Trait
 from advisor.rulebase.garment import Garment
@@ -18,12 +19,15 @@ CASE_HINT = "add a case to cases/ on which it counts, or take it out"
 
 def check(material: Material, book: Book) -> None:
     """Rules, fixes and slots that nothing reaches."""
-    dead = set(_impossible(material, book))
+    dead = set(_impossible(material, book)) | idle_vetoes(material)
     trials = trials_of(material)
-    for id in sorted(material.sound - trials.watching.fired - dead):
+    for id in sorted(material.sound - trials.fired - dead):
         book.note(material.where(id), "no case or probe reaches it", CASE_HINT)
     for id in sorted(set(material.fixes) - trials.offered):
         book.note(material.where(id), "no case or probe is offered this fix", CASE_HINT)
+    uncased = sorted(trials.in_worlds - trials.in_cases)
+    if uncased:
+        book.note("cases", f"{len(uncased)} rules and fixes come up in no case, only in trials", ", ".join(uncased))
     if trials.plans >= MOST_PLANS:
         book.note("rules", f"probing stopped after {trials.plans} plans", "what follows may be reached all the same")
     _unread(material, book)
@@ -59,18 +63,6 @@ def _has(material: Material, garment: Garment, pattern: SlotFact) -> bool:
             for place in garment.places.values()
         )
     return True
-
-
-def fits(garment: Garment, join: Join, pattern: Joined) -> bool:
-    seen = {
-        "kind": join.kind,
-        "relation": join.relation,
-        "role": garment.places[place_of(join.a)].role,
-        "slot": slot_of(join.a),
-        "other_role": garment.places[place_of(join.b)].role,
-    }
-    wanted = {slot: words_of(pattern, slot) for slot in seen}
-    return all(words is None or seen[slot] in words for slot, words in wanted.items())
 
 
 def _unread(material: Material, book: Book) -> None:

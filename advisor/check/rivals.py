@@ -1,4 +1,4 @@
-"""Check 10: no two rules contradict or repeat each other, and no problem is left without any option."""
+"""No two rules contradict or repeat each other, and no problem is left without any option."""
 
 from itertools import combinations
 
@@ -44,7 +44,7 @@ def _answers(material: Material, book: Book) -> None:
 
 
 def _twice(material: Material, book: Book, trials: Trials) -> None:
-    for rules, told in sorted(trials.watching.twice.items()):
+    for rules, told in sorted({**trials.spoiled.twice, **trials.noted.twice}.items()):
         first, *others = rules
         if isinstance(material.rules[first], Find):
             what = f"finds what {' and '.join(others)} finds too, at the same place"
@@ -52,7 +52,7 @@ def _twice(material: Material, book: Book, trials: Trials) -> None:
         else:
             what = f"offers what {' and '.join(others)} offers too, at the same time"
             book.error(material.where(first), what, f"let their conditions exclude each other ({told})")
-    for rule, told in sorted(trials.watching.revoked.items()):
+    for rule, told in sorted({**trials.spoiled.revoked, **trials.noted.revoked}.items()):
         book.error(
             material.where(rule),
             "fires and then takes it back",

@@ -3,11 +3,15 @@
 import inspect
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass
+from functools import lru_cache
 from types import CodeType
 from typing import Any
 
+from advisor.core.model import Join, place_of, slot_of
 from advisor.engine import MATCH, NOT, TEST, SlotFact
 from advisor.engine.experta_shim import AND, ANDFC, EXISTS, FORALL, OR, ConditionalElement, FieldConstraint, L, P, W
+from advisor.knowledge.facts import Joined
+from advisor.rulebase.garment import Garment
 
 
 @dataclass(frozen=True)
@@ -42,6 +46,19 @@ def words_of(pattern: SlotFact, slot: str) -> frozenset[str] | None:
     return _words(pattern[slot]) if slot in pattern else None
 
 
+def fits(garment: Garment, join: Join, pattern: Joined) -> bool:
+    """Whether a join of this garment may be the one a pattern asks for, whatever its lengths."""
+    seen = {
+        "kind": join.kind,
+        "relation": join.relation,
+        "role": garment.places[place_of(join.a)].role,
+        "slot": slot_of(join.a),
+        "other_role": garment.places[place_of(join.b)].role,
+    }
+    wanted = {slot: words_of(pattern, slot) for slot in seen}
+    return all(words is None or seen[slot] in words for slot, words in wanted.items())
+
+
 def bound(elements: Iterator[Any] | tuple[Any, ...]) -> dict[str, tuple[SlotFact, str]]:
     """The names these conditions bind for what comes after, each with its first pattern and slot."""
     found: dict[str, tuple[SlotFact, str]] = {}
@@ -53,6 +70,7 @@ def bound(elements: Iterator[Any] | tuple[Any, ...]) -> dict[str, tuple[SlotFact
     return found
 
 
+@lru_cache(maxsize=8192)
 def asked(function: Callable[..., Any]) -> tuple[str, ...]:
     """The names a function asks for."""
     return tuple(inspect.signature(function).parameters)

@@ -3,27 +3,26 @@
 from collections.abc import Iterator
 from dataclasses import dataclass, field, replace
 
-from advisor.advise.adapter import facts_of
 from advisor.advise.plan import work_through
 from advisor.check.probes import Probe
 from advisor.check.watching import Watching, problems_of
 from advisor.core.advice import Plan
-from advisor.core.case import FixId
-from advisor.core.model import Change, Mm, Model
+from advisor.core.case import FindingId, FixId
+from advisor.core.model import Change, Key, Mm, Model
 from advisor.core.work import Op
 from advisor.rulebase.base import RuleBase
 
 
 @dataclass
 class Spoiling:
-    """Each operation of each fix is spoiled once.
+    """Each operation is spoiled once: equal ids that write equal keys are the same work, whatever fix it serves.
 
     missed    ways that nothing noticed, with the first world
     left      garments that came of it, by a problem they have; `handled`: the problems seen on such a garment already
     """
 
     engine: Watching
-    seen: set[tuple[FixId, str]] = field(default_factory=set)
+    seen: set[tuple[str, frozenset[Key]]] = field(default_factory=set)
     missed: dict[tuple[FixId, str, str], str] = field(default_factory=dict)
     left: dict[str, Probe] = field(default_factory=dict)
     handled: set[str] = field(default_factory=set)
@@ -32,18 +31,20 @@ class Spoiling:
     def spoil(self, base: RuleBase, probe: Probe, plan: Plan) -> None:
         """Every operation of the plan that was not spoiled before."""
         ops = tuple(step.op for step in plan.steps)
-        fine = self._open(base, work_through(ops, probe.world.model)[0])
+        fine: set[tuple[str, Mm]] | None = None
         for index, step in enumerate(plan.steps):
-            fixes = [option.partition(">")[2] for option in step.serves]
-            if all((fix, step.op.id) in self.seen for fix in fixes) or step.op.id in plan.blocked:
+            work = step.op.id, frozenset(effect.key for effect in step.op.effects)
+            if work in self.seen or step.op.id in plan.blocked:
                 continue
-            self.seen |= {(fix, step.op.id) for fix in fixes}
+            fine = self._open(base, work_through(ops, probe.world.model)[0]) if fine is None else fine
+            self.seen.add(work)
+            fix = step.serves[0].partition(">")[2]
             for way, other in _ways(step.op, probe.world.tape.mark):
                 self.ways += 1
                 spoiled = work_through((*ops[:index], *other, *ops[index + 1 :]), probe.world.model)[0]
                 new = self._open(base, spoiled) - fine
                 if not new:
-                    self.missed.setdefault((fixes[0], step.op.id, way), probe.told)
+                    self.missed.setdefault((fix, step.op.id, way), probe.told)
                 told = (
                     f"{probe.told}; then '{step.op.id}' with {way}"
                     if other
@@ -56,8 +57,12 @@ class Spoiling:
                             problem, replace(probe, told=told, world=replace(probe.world, model=spoiled))
                         )
 
+    def found(self, base: RuleBase, model: Model) -> set[FindingId]:
+        """The problems of a garment."""
+        return {problem for problem, _ in self._open(base, model)}
+
     def _open(self, base: RuleBase, model: Model) -> set[tuple[str, Mm]]:
-        return {(problem.id, problem.mm) for problem in problems_of(self.engine.run(facts_of(model, base.read)))}
+        return {(problem.id, problem.mm) for problem in problems_of(self.engine.see(model, base.read))}
 
 
 def _ways(op: Op, mark: Mm) -> Iterator[tuple[str, tuple[Op, ...]]]:

@@ -1,4 +1,4 @@
-"""Check 7: the order of work holds. A finding reads nothing that a later stage writes; operations can be done, write
+"""The order of work holds. A finding reads nothing that a later stage writes; operations can be done, write
 what exists, and close what they are chosen for.
 """
 
@@ -6,12 +6,11 @@ from collections.abc import Iterator
 
 from advisor.check.fault import Book
 from advisor.check.material import Material
-from advisor.check.reach import fits
-from advisor.check.shape import patterns
+from advisor.check.shape import fits, patterns
 from advisor.check.trials import Trials, trials_of
 from advisor.check.wording import sentence_faults
 from advisor.core.model import Change, Key, Put, place_of, slot_of
-from advisor.core.stages import stage_index
+from advisor.core.stages import Stage, stage_index
 from advisor.core.work import Op
 from advisor.errors import nearest
 from advisor.knowledge.cards import Card, Find
@@ -56,13 +55,16 @@ def reads(material: Material, garment: Garment, card: Card) -> Iterator[Key]:
 
 
 def _later(material: Material, book: Book, trials: Trials) -> None:
+    writes: dict[tuple[str, Key], list[tuple[Stage, str, str, str]]] = {}
+    for (where, key, stage), work in sorted(trials.writes.items()):
+        writes.setdefault((where, key), []).append((stage, *work))
     for id, card in material.of(Find):
         told: set[tuple[str, str]] = set()
         for garment in material.garments.values():
-            own = set(reads(material, garment, card))
-            for (where, key, stage), (fix, op, problem) in sorted(trials.writes.items()):
-                late = stage_index(stage) > stage_index(card.stage)
-                if where != garment.id or key not in own or not late or (key, fix) in told:
+            own = sorted(set(reads(material, garment, card)))
+            found = [(key, *work) for key in own for work in writes.get((garment.id, key), [])]
+            for key, stage, fix, op, problem in found:
+                if stage_index(stage) <= stage_index(card.stage) or (key, fix) in told:
                     continue
                 told.add((key, fix))
                 book.error(

@@ -36,7 +36,7 @@ def verdict(report: Report) -> str:
     """The last line."""
     notes = len(report.faults) - len(report.errors)
     told = _number(len(report.errors), "error") if report.errors else "No error"
-    return f"{told}, {_number(notes, 'note')}, in {sum(seconds for _, seconds in report.seconds):.1f} s."
+    return f"{told}, {_number(notes, 'note')}, in {sum(seconds for _, seconds in report.seconds):.1f} s of work."
 
 
 def report_data(report: Report) -> dict[str, Any]:

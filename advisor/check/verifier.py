@@ -1,4 +1,4 @@
-"""Check 8: a spoiled plan is noticed. An operation left out, or a number off by one mark, must show as a finding."""
+"""A spoiled plan is noticed. An operation left out, or a number off by one mark, must show as a finding."""
 
 from advisor.check.fault import Book
 from advisor.check.material import Material

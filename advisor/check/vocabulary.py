@@ -1,4 +1,4 @@
-"""Check 3: every word in a condition is a word of the vocabulary, and every name is bound.
+"""Every word in a condition is a word of the vocabulary, and every name is bound.
 
 Roles and slots are those of rules/roles, problems those of findings, fixes those of fixes/. Each problem is
 answered, and each fix answers something.
@@ -120,7 +120,7 @@ def _compared(material: Material, book: Book, id: str, card: Card, condition: Co
     known: set[str] = set()
     for name in asked(condition.test):
         if name in names:
-            possible = _possible(material, *names[name])
+            possible = possible_words(material, *names[name])
             if possible is None:
                 return
             known |= possible
@@ -133,7 +133,7 @@ def _compared(material: Material, book: Book, id: str, card: Card, condition: Co
         )
 
 
-def _possible(material: Material, pattern: SlotFact, slot: str) -> set[str] | None:
+def possible_words(material: Material, pattern: SlotFact, slot: str) -> set[str] | None:
     """The words that a name bound in this slot may stand for; None if that is not known."""
     if slot in ("role", "other_role"):
         return set(material.roles)
@@ -213,7 +213,7 @@ def _answered(material: Material, book: Book) -> None:
     for _, card in material.of(Answer):
         answers.setdefault(card.problem, []).append(card)
     for id, card in material.of(Find) if "answers" not in material.unread else ():
-        roles = _found_at(card)
+        roles = found_at(card)
         if not [a for a in answers.get(card.problem, []) if not a.role or roles is None or a.role in roles]:
             book.error(
                 material.where(id),
@@ -229,7 +229,7 @@ def _answered(material: Material, book: Book) -> None:
 
 def _misplaced(material: Material, book: Book) -> None:
     found: Mapping[str, list[frozenset[str] | None]] = {
-        problem: [_found_at(material.rules[id]) for id in ids] for problem, ids in material.problems.items()
+        problem: [found_at(material.rules[id]) for id in ids] for problem, ids in material.problems.items()
     }
     for id, card in material.of(Answer):
         roles = found.get(card.problem, [None])
@@ -241,7 +241,7 @@ def _misplaced(material: Material, book: Book) -> None:
             )  # fmt: skip
 
 
-def _found_at(card: Card) -> frozenset[str] | None:
+def found_at(card: Card) -> frozenset[str] | None:
     """The roles a finding's place may have, as far as its pattern says; None if it leaves that open."""
     names = bound(tuple(condition.element for condition in card.conditions()))
     if "place" not in names:

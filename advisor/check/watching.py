@@ -1,50 +1,41 @@
 """An engine that keeps note of which rules fired, and that goes from one garment to the next by what differs."""
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Mapping
+from dataclasses import dataclass, field
+from typing import Any
 
+from advisor.advise.adapter import Picture
 from advisor.check.material import Material
+from advisor.core.model import Model
 from advisor.engine import Engine, Run, Session, SlotFact
+from advisor.knowledge.cards import Card
 from advisor.knowledge.facts import FACTS, Offer, Problem
-from advisor.rulebase.specs import spec_of
+from advisor.rulebase.reads import RoleSlot
+from advisor.rulebase.specs import call, spec_of
 
-FAR = 40  # facts that differ, from which on a fresh run is quicker
 
-
-class Watching(Engine):
-    """The engine of all sound rules. `told` names the world being tried.
+@dataclass
+class Noted:
+    """What was seen in all runs. `told` names the world being tried; `rules` are all cards by id.
 
     fired     the rules that fired on any of them
     revoked   rules that lost in one run what they had fired on, with the first world
     twice     rules that concluded the same, with the first world
     """
 
-    def __init__(self, material: Material) -> None:
-        ids = sorted(material.sound)
-        super().__init__([spec_of(id, material.rules[id]) for id in ids], FACTS)
-        self.told = ""
-        self.fired: set[str] = set()
-        self.revoked: dict[str, str] = {}
-        self.twice: dict[tuple[str, ...], str] = {}
-        self._session: Session | None = None
-        self._given: set[SlotFact] = set()
+    rules: Mapping[str, Card]
+    told: str = ""
+    fired: set[str] = field(default_factory=set)
+    revoked: dict[str, str] = field(default_factory=dict)
+    twice: dict[tuple[str, ...], str] = field(default_factory=dict)
 
-    def run(self, facts: Iterable[SlotFact]) -> Run:
-        """As any engine, from the facts of the call before: quick where little differs."""
-        wanted = set(facts)
-        # A session is of no more use after an exception, so it is put back only when it has come through.
-        session, self._session = self._session, None
-        if session is None or len(self._given ^ wanted) > max(FAR, len(wanted)):
-            session = self.session(wanted)
-            run = session.result()
-        else:
-            run = session.change(_sorted(self._given - wanted), _sorted(wanted - self._given))
-        self._session, self._given = session, wanted
-        return self._noted(run)
-
-    def _noted(self, run: Run) -> Run:
+    def note(self, run: Run) -> Run:
+        """Write down one run. What a card reckons for its sentence is reckoned; the author's function may raise."""
         made: dict[SlotFact, set[str]] = {}
         for firing in run.firings:
             self.fired.add(firing.rule)
+            for reckon in self.rules[firing.rule].reckons.values():
+                call(reckon, firing.bindings)
             for fact in firing.conclusions:
                 if isinstance(fact, Problem | Offer):
                     made.setdefault(fact, set()).add(firing.rule)
@@ -56,6 +47,47 @@ class Watching(Engine):
         return run
 
 
+class Watched(Session):
+    """A run whose every result is noted."""
+
+    def __init__(self, noted: Noted, *given: Any) -> None:
+        super().__init__(*given)
+        self.noted = noted
+
+    def result(self) -> Run:
+        """As in any session."""
+        return self.noted.note(super().result())
+
+
+class Watching(Engine):
+    """An engine of these rules in this order, whose runs are noted."""
+
+    def __init__(self, material: Material, noted: Noted, ids: Iterable[str]) -> None:
+        super().__init__([spec_of(id, material.rules[id]) for id in ids], FACTS)
+        self.noted = noted
+        self._seen: tuple[Picture, Session] | None = None
+
+    def session(self, facts: Iterable[SlotFact]) -> Session:
+        """As of any engine."""
+        return Watched(self.noted, self._class, facts, self._fuse)
+
+    def see(self, model: Model, read: frozenset[RoleSlot]) -> Run:
+        """What follows from a garment, from the run on the garment seen before: quick where little differs."""
+        # A session is of no more use after an exception, so it is put back only when it has come through.
+        seen, self._seen = self._seen, None
+        if seen is None:
+            picture = Picture(read)
+            picture.turn(model)
+            session = self.session(_sorted(picture.facts))
+            run = session.result()
+        else:
+            picture, session = seen
+            gone, come = picture.turn(model)
+            run = session.change(_sorted(gone), _sorted(come))
+        self._seen = picture, session
+        return run
+
+
 def problems_of(run: Run) -> Iterator[Problem]:
     """The problems found in a run. `Run.of` would put all facts in order first, which takes as long as the run."""
     for firing in run.firings:
@@ -64,5 +96,5 @@ def problems_of(run: Run) -> Iterator[Problem]:
                 yield fact
 
 
-def _sorted(facts: set[SlotFact]) -> list[SlotFact]:
+def _sorted(facts: Iterable[SlotFact]) -> list[SlotFact]:
     return sorted(facts, key=lambda fact: fact.order)

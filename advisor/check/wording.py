@@ -1,4 +1,4 @@
-"""Check 2: what a person reads is plain American English without code words, and says where it comes from."""
+"""What a person reads is plain American English without code words, and says where it comes from."""
 
 import ast
 import re
@@ -35,6 +35,7 @@ AMERICAN = {
 }  # fmt: skip
 _BRITISH = re.compile(rf"\b({'|'.join(AMERICAN)})(s|d|ed|ing)?\b", re.IGNORECASE)
 _CODE = re.compile(r"\b[A-Za-z0-9]+(?:_[A-Za-z0-9]+)+\b|\b[a-z]{2,}(?:\.[a-z_]{2,})+\b")
+_AFTER = re.compile(r"^    (?!near=)\w+=|^\w", re.MULTILINE)
 _INCHES = re.compile(r"\d/\d+\"|\d[ -]inch")
 
 
@@ -45,7 +46,8 @@ def check(material: Material, book: Book) -> None:
             for what, hint in text_faults(field, text):
                 book.error(material.where(id), f"{field} {what}", hint, material.line(id, text, keyword))
         _source(material, book, id, card.source)
-        _places(material, book, material.where(id), material.tree(id))
+        if _may_name_places(material, id):
+            _places(material, book, material.where(id), material.tree(id))
         if isinstance(card, Fix):
             _fix(material, book, id, card)
     _vocabulary(material, book)
@@ -112,6 +114,15 @@ def _source(material: Material, book: Book, id: str, key: str) -> None:
         book.error(material.where(id), f"no source '{key}'", hint, material.line(id, key, "source"))
 
 
+def _may_name_places(material: Material, id: str) -> bool:
+    """Whether a place or garment stands in the text of a card before its examples, or the examples do not stand last.
+
+    To parse every card takes longer than all else in this check; most of them need not be.
+    """
+    before, _, examples = material.text(material.files[id]).partition("\n    fires=")
+    return bool(material.places_named.search(before) or _AFTER.search(examples))
+
+
 def _places(material: Material, book: Book, where: str, tree: ast.Module) -> None:
     """A garment or one of its places by name anywhere but in an example."""
     names = {name for garment in material.garments.values() for name in garment.places}
@@ -123,16 +134,20 @@ def _places(material: Material, book: Book, where: str, tree: ast.Module) -> Non
             hint = 'a rule speaks of roles: view.one("role"), MATCH.place or trouble.place'
             book.error(where, f"names the place '{place}'", hint, node.lineno)
         for garment in material.garments:
-            if re.search(rf"\b{garment}\b", node.value) and "_" in garment:
+            if "_" in garment and garment in node.value and re.search(rf"\b{garment}\b", node.value):
                 book.error(where, f"names the garment '{garment}'", "a rule speaks of roles", node.lineno)
 
 
 def _outside_examples(tree: ast.AST) -> Iterator[ast.AST]:
-    for node in ast.iter_child_nodes(tree):
-        if isinstance(node, ast.keyword) and node.arg in ("fires", "near"):
-            continue
+    left = [tree]
+    while left:
+        node = left.pop()
         yield node
-        yield from _outside_examples(node)
+        left += [
+            each
+            for each in ast.iter_child_nodes(node)
+            if not (isinstance(each, ast.keyword) and each.arg in ("fires", "near"))
+        ]
 
 
 def _fix(material: Material, book: Book, id: str, fix: Fix) -> None:
@@ -194,7 +209,7 @@ def _unused(material: Material, book: Book) -> None:
     if not material.sources:
         return
     files = [*material.folder.rglob("*.py"), *(material.folder / "garments").glob("*.toml"), *PROGRAM.rglob("*.py")]
-    written = {key for path in files for key in re.findall(r'"([^"\s]+)"', path.read_text(encoding="utf-8"))}
+    written = {key for path in files for key in re.findall(r'"([^"\s]+)"', material.text(path))}
     unused = sorted(set(material.sources) - written)
     if unused:
         hint = ", ".join(unused[:6]) + (", ..." if len(unused) > 6 else "")

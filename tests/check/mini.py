@@ -75,6 +75,18 @@ fits = "long"
 long_by = { value = "1 in", how = "measured" }
 """
 
+THIN_CASE = """
+version = 1
+title = "The wigmaker's cape"
+garment = "cape"
+tape = "in"
+
+[answers.inside]
+fits = "long"
+long_by = { value = "2 in", how = "measured" }
+cloth = "thin"
+"""
+
 LONG = '''"""The lining hangs out."""
 
 from advisor.knowledge import MATCH, Find, Joined, fires, given, joined, length, near, such_that
@@ -282,6 +294,7 @@ FILES = {
     "rules/roles/lining.toml": ROLE,
     "rules/garments/cape.toml": GARMENT,
     "cases/watchman.toml": CASE,
+    "cases/wigmaker.toml": THIN_CASE,
     "rules/length/findings/lining_long.py": LONG,
     "rules/length/findings/lining_short.py": SHORT,
     "rules/length/findings/hem_open.py": OPEN,

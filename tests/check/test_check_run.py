@@ -215,6 +215,9 @@ def test_rules_that_repeat_each_other(mini: Mini) -> None:
         "the other is rules/length/answers/let_be.py",
         "rules/length/answers/leave_long.py: offers what length.answers.let_be offers too, at the same time; "
         f"let their conditions exclude each other {WORLD}",
+        "rules/length/findings/too_long.py:11: finds nothing that length.findings.lining_long does not: all its "
+        "conditions are there, as they are or stricter; take it out, or let the other leave its cases alone "
+        f"({FIND})",
     ]
     assert [fault.told() for fault in report.faults if fault.note] == [
         f"{FIND}: finds what length.findings.too_long finds too, at the same place; "
@@ -225,7 +228,9 @@ def test_rules_that_repeat_each_other(mini: Mini) -> None:
 def test_a_problem_with_no_way_out_is_a_note(mini: Mini) -> None:
     mini.remove("rules/length/answers/leave_long.py")
     assert any(
-        note.startswith(f"{VETO}: leaves no option for lining_long, not even leaving it; meant so? (cape: ")
+        note.startswith(
+            f"{VETO}: leaves no option for lining_long, not even leaving it; meant so? (cases/wigmaker.toml)"
+        )
         for note in mini.notes()
     ), mini.notes()
 
@@ -285,5 +290,5 @@ def test_the_same_report_and_advice_in_every_process(mini: Mini) -> None:
         ).stdout
 
     first = dump("0")
-    assert json.loads(first)[0]["notes"] and len(json.loads(first)[1]) == 9
+    assert json.loads(first)[0]["notes"] and len(json.loads(first)[1]) == 10
     assert dump("4242") == first
