@@ -45,7 +45,7 @@ class Namer:
 
     def fix(self, fix: FixId) -> str:
         """What a fix is called."""
-        return fix_title(self.base, fix)
+        return fix_title(self.base, self.case, fix)
 
     def step(self, op: str) -> str:
         """An operation nobody can tell any more, by what its name says: what is done, and where."""
