@@ -4,6 +4,7 @@ from collections.abc import Iterable, Iterator, Mapping
 from fractions import Fraction
 from functools import lru_cache
 from itertools import compress
+from math import inf
 from operator import is_not
 
 from advisor.core.model import Join, Key, Model, Value, place_of, slot_of
@@ -47,6 +48,18 @@ class Picture:
     def facts(self) -> list[SlotFact]:
         """All facts, as `facts_of` gives them, in any order."""
         return [*self._of_keys.values(), *self._of_joins.values()]
+
+    def twin(self) -> "Picture":
+        """Another that shows the same garment, to be turned on its own."""
+        other = Picture(self._read)
+        other._model, other._touching = self._model, self._touching
+        other._of_keys, other._of_joins = self._of_keys.copy(), self._of_joins.copy()
+        return other
+
+    def apart(self, model: Model) -> float:
+        """How many values of `model` are not the ones shown; without end for another garment."""
+        changed = self._changed(model)
+        return inf if changed is None else len(changed)
 
     def turn(self, model: Model) -> tuple[list[SlotFact], list[SlotFact]]:
         """Show `model` from now on: the facts that go, and those that come. No use after an exception."""
@@ -119,7 +132,7 @@ def _of_key(model: Model, key: Key, value: Value, read: frozenset[RoleSlot]) -> 
     role = model.places[place_of(key)].role
     if not _wanted(role, key, read):
         return None
-    return _trait(key, role, value) if isinstance(value, str) else _measure(key, role, value)
+    return trait(key, role, value) if isinstance(value, str) else _measure(key, role, value)
 
 
 def _of_join(model: Model, join: Join) -> SlotFact | None:
@@ -140,7 +153,8 @@ def _measure(key: Key, role: str, mm: Fraction) -> Measure:
 
 
 @lru_cache(maxsize=MADE)
-def _trait(key: Key, role: str, word: str) -> Trait:
+def trait(key: Key, role: str, word: str) -> Trait:
+    """A state as a fact."""
     return Trait(key=key, place=place_of(key), role=role, slot=slot_of(key), word=word)
 
 

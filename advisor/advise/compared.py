@@ -10,9 +10,7 @@ from functools import cached_property
 from types import MappingProxyType
 
 from advisor.advise.kept import Kept, KeptByReads, Numbers
-from advisor.advise.lookahead import look
 from advisor.advise.rank import rank
-from advisor.advise.seen import Seen
 from advisor.advise.sizing import Sized
 from advisor.advise.stages import KEPT, Job, Pass, finding_of, unsized
 from advisor.core.model import Key, Model
@@ -38,9 +36,6 @@ _ranked: KeptByReads[_Ranked] = KeptByReads(KEPT)
 
 class Comparing(Pass):
     """One pass of a sweep. The rules' conclusions are those of a run from nothing; a test holds them equal."""
-
-    def look(self, after: str) -> Seen:
-        return Seen(look(self.base, (self.world.garment.id, after), self.model))
 
     def trace(self) -> Trace:
         return NO_TRACE

@@ -1,7 +1,6 @@
 """What was worked out before. All of it is bounded, and threads may share it."""
 
 import threading
-from collections import OrderedDict
 from collections.abc import Hashable, Mapping
 from itertools import count
 from typing import Generic, TypeVar
@@ -12,36 +11,42 @@ V = TypeVar("V")
 
 
 class Kept(Generic[V]):
-    """The last `most` answers by their tokens; the one not asked for longest goes first."""
+    """Answers by their tokens: the last `most / 2` put or asked for, and of those before no more than as many.
+
+    Two shelves: what is asked for again comes to the new one; when that is full it becomes the old one, and
+    what was left on the old one is forgotten. So an answer that is at hand costs one look.
+    """
 
     def __init__(self, most: int) -> None:
-        self._most = most
-        self._found: OrderedDict[Hashable, V] = OrderedDict()
+        self._half = max(most // 2, 1)
+        self._new: dict[Hashable, V] = {}
+        self._old: dict[Hashable, V] = {}
         self._lock = threading.Lock()
 
     def get(self, token: Hashable) -> V | None:
         """The answer kept under `token`, if any."""
-        with self._lock:
-            found = self._found.get(token)
+        found = self._new.get(token)
+        if found is None and self._old:
+            found = self._old.get(token)
             if found is not None:
-                self._found.move_to_end(token)
-            return found
+                self.put(token, found)
+        return found
 
     def put(self, token: Hashable, answer: V) -> V:
         """Keep `answer` and give it back."""
         with self._lock:
-            self._found[token] = answer
-            if len(self._found) > self._most:
-                self._found.popitem(last=False)
+            if len(self._new) >= self._half and token not in self._new:
+                self._old, self._new = self._new, {}
+            self._new[token] = answer
         return answer
 
     def clear(self) -> None:
         """Forget all."""
         with self._lock:
-            self._found.clear()
+            self._new, self._old = {}, {}
 
     def __len__(self) -> int:
-        return len(self._found)
+        return len(self._new.keys() | self._old.keys())
 
 
 class Numbers:

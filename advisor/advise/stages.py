@@ -10,6 +10,7 @@ from functools import cached_property
 from types import MappingProxyType
 
 from advisor.advise.kept import Kept
+from advisor.advise.lookahead import At, look
 from advisor.advise.seen import Seen
 from advisor.advise.sizing import Sized, bench, size
 from advisor.advise.world import World
@@ -51,11 +52,8 @@ class Pass(ABC):
         self.options: dict[FindingId, Sequence[Option]] = {}
         self.done: set[OpId] = set()
         self.reads: set[Key] = set()
+        self._at: At | None = None
         self._become(world.model, START)
-
-    @abstractmethod
-    def look(self, after: str) -> Seen:
-        """What the rules say of the garment after a stage."""
 
     @abstractmethod
     def read(self, problem: Problem) -> Finding:
@@ -97,7 +95,8 @@ class Pass(ABC):
         self.model = model
         self._values: dict[Key, Value] = {}
         self._grading: tuple[tuple[Key, str | None], ...] | None = None
-        self.seen = self.look(after)
+        before, self._at = self._at, (self.world.garment.id, after)
+        self.seen = Seen(look(self.base, self._at, model, before))
 
     @property
     def values(self) -> Mapping[Key, Value]:

@@ -3,14 +3,14 @@
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
 
-from advisor.advise.lookahead import run_on
+from advisor.advise.kept import Kept
 from advisor.advise.rank import rank
 from advisor.advise.seen import Seen
 from advisor.advise.stages import Job, Pass, finding_of, unsized
 from advisor.advise.tracing import Tracer
 from advisor.advise.world import World
 from advisor.core.case import Choice, FindingId, Limits
-from advisor.core.model import Model
+from advisor.core.model import Model, Place
 from advisor.core.trace import Trace
 from advisor.core.work import Finding, NodeId, Option, Ruling
 from advisor.engine import Firing, SlotFact
@@ -20,24 +20,34 @@ from advisor.rulebase.base import RuleBase
 from advisor.rulebase.specs import call
 from advisor.words import Teller
 
+# By the identity of the places, which are kept beside the words so that no others can take it.
+_said: Kept[tuple[Mapping[str, Place], str]] = Kept(2048)
+
 
 class Telling(Pass):
-    """One pass for a person. The rules run from nothing at each stage."""
+    """One pass for a person."""
 
     def __init__(
         self, base: RuleBase, world: World, choices: Mapping[FindingId, Choice], limits: Limits, fill: bool
     ) -> None:
         self.teller = Teller(world.tape, world.garment.places)
         self.tracer = Tracer(world, self.teller)
+        self._read_in: Seen | None = None
+        self._findings: dict[Problem, Finding] = {}
         super().__init__(base, world, choices, limits, fill)
-
-    def look(self, after: str) -> Seen:
-        return Seen(run_on(self.base, (self.world.garment.id, after), self.model))
 
     def trace(self) -> Trace:
         return self.tracer.trace()
 
     def read(self, problem: Problem) -> Finding:
+        if self._read_in is not self.seen:
+            self._read_in, self._findings = self.seen, {}
+        found = self._findings.get(problem)
+        if found is None:
+            found = self._findings[problem] = self._read(problem)
+        return found
+
+    def _read(self, problem: Problem) -> Finding:
         firing = self.seen.run.justifications(problem)[0]
         card = self.base.rules[firing.rule]
         words = self._say(card, firing)
@@ -95,9 +105,14 @@ class Telling(Pass):
         return rulings
 
     def _say(self, card: Card, firing: Firing) -> str:
-        bound = dict(firing.bindings)
-        bound.update({name: call(reckon, firing.bindings) for name, reckon in card.reckons.items()})
-        return self.teller.say(card.says, bound)
+        teller = self.teller
+        token = (card, id(teller.places), teller.tape, tuple(firing.bindings.items()))
+        known = _said.get(token)
+        if known is None:
+            bound = dict(firing.bindings)
+            bound.update({name: call(reckon, firing.bindings) for name, reckon in card.reckons.items()})
+            known = _said.put(token, (teller.places, teller.say(card.says, bound)))
+        return known[1]
 
     def _premises(self, firing: Firing) -> list[NodeId]:
         parents: list[NodeId] = []

@@ -37,7 +37,8 @@ class Engine:
         self._fuse = fuse
         sources = [experta_rule(spec) for spec in rules]
         space: dict[str, Any] = {f"rule_{number}": rule for number, rule in enumerate(sources)}
-        space |= {"network": Network(sources, fact_classes), "record": record}
+        self._network = Network(sources, fact_classes)
+        space |= {"network": self._network, "record": record}
         self._class: type[LeanEngine] = type("Rules", (LeanEngine,), space)
 
     def run(self, facts: Iterable[SlotFact]) -> Run:
@@ -45,9 +46,20 @@ class Engine:
         a failing action, or rules that do not come to rest."""
         return self.session(facts).result()
 
+    def readers(self, fact: SlotFact) -> frozenset[str]:
+        """The ids of the rules that have a pattern, in a group or not, which this fact alone may meet."""
+        network = self._network
+        return frozenset(
+            network.rules[rank].spec.id
+            for node in network.find(fact)
+            for rank in (*node.ranks, *node.group_ranks)
+        )
+
     def session(self, facts: Iterable[SlotFact]) -> Session:
         """A run that can be changed afterwards."""
-        return Session(self._class, facts, self._fuse)
+        session = Session(self._class(), self._fuse)
+        session._change((), facts)
+        return session
 
 
 class Session:
@@ -57,11 +69,15 @@ class Session:
     EXISTS and FORALL look at is settled in lower layers. After an exception the session is of no more use.
     """
 
-    def __init__(self, rules: type[LeanEngine], facts: Iterable[SlotFact], fuse: int) -> None:
-        self._engine = rules()
+    def __init__(self, engine: LeanEngine, fuse: int) -> None:
+        self._engine = engine
         self._fuse = fuse
         self._broken = False
-        self._change((), facts)
+
+    def twin(self) -> Session:
+        """A session like this one, that can be changed without touching it; much quicker than another run."""
+        self._refuse_broken()
+        return Session(self._engine.twin(), self._fuse)
 
     def add(self, facts: Iterable[SlotFact]) -> Run:
         """Give more facts."""
@@ -82,22 +98,24 @@ class Session:
     def result(self) -> Run:
         """The state as it stands; later changes do not touch it."""
         engine = self._engine
-        if self._broken:
-            raise KnowledgeError("this run failed before", hint="start another with the same engine")
+        self._refuse_broken()
         if not engine.record:
             return Run(engine.facts, (), engine.revoked)
         engine.fired = [match for match in engine.fired if match.live]
         return Run(engine.facts, engine.fired, engine.revoked)
 
     def _change(self, withdrawn: Iterable[SlotFact], added: Iterable[SlotFact]) -> None:
-        if self._broken:
-            raise KnowledgeError("this run failed before", hint="start another with the same engine")
+        self._refuse_broken()
         self._broken = True
         self._engine.revoked = []
         self._engine.withdraw(*withdrawn)
         self._engine.declare(*added)
         self._engine.run(self._fuse)
         self._broken = False
+
+    def _refuse_broken(self) -> None:
+        if self._broken:
+            raise KnowledgeError("this run failed before", hint="start another with the same engine")
 
 
 def _check_heads(rules: Sequence[RuleSpec]) -> None:

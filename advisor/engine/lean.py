@@ -81,6 +81,17 @@ class LeanEngine(KnowledgeEngine):
         self._round = 0
         self._doubtful: list[SlotFact] = []
 
+    def twin(self) -> LeanEngine:
+        """Another engine in the same state, to be changed on its own. Only at rest, after `run`."""
+        other = type(self)()
+        twins = other.matcher.settle_as(self.matcher)
+        other.facts = {
+            fact: [None if each is None else twins[each] for each in support] for fact, support in self.facts.items()
+        }
+        other.fired = [twins[match] for match in self.fired if match.live]
+        other._round = self._round
+        return other
+
     def declare(self, *facts: SlotFact) -> None:  # type: ignore[override]
         """Give facts. Raises KnowledgeError for one its class does not allow."""
         self._check_kind(facts, "")

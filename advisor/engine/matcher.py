@@ -102,6 +102,22 @@ class JoinMatcher(Matcher):
         self.urgent = True
         self.kept = False
 
+    def settle_as(self, other: JoinMatcher) -> dict[Match, Match]:
+        """Take over all that another matcher at rest has filed and found; answers the twin of each match."""
+        twins = {}
+        self._memory = [pool.copy() if pool else pool for pool in other._memory]
+        self._filed = other._filed
+        self._seen = other._seen.copy()
+        for rank, matches in other._matches.items():
+            mine = self._matches[rank] = []
+            for match in matches:
+                twin = twins[match] = Match(match.branch, match.facts)
+                twin.made, twin.round = match.made, match.round
+                mine.append(twin)
+        self._queue, self._queued = [], set()
+        self.kept = True
+        return twins
+
     def changes(
         self, adding: Iterable[SlotFact] | None = None, deleting: Iterable[SlotFact] | None = None
     ) -> tuple[list[Match], list[Match]]:

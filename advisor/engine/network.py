@@ -190,10 +190,11 @@ class Network:
         if known is None:
             if len(self._met) >= _MET:
                 self._met.clear()
-            known = self._met[fact] = self._find(fact)
+            known = self._met[fact] = self.find(fact)
         return known
 
-    def _find(self, fact: SlotFact) -> list[Node]:
+    def find(self, fact: SlotFact) -> list[Node]:
+        """The same, worked out anew."""
         route = self._routes.get(type(fact))
         if route is None:
             return []

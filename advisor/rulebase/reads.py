@@ -12,12 +12,13 @@ RoleSlot = tuple[str, str]  # "" stands for any
 @lru_cache(maxsize=4096)
 def slots_read(card: Card) -> frozenset[RoleSlot]:
     """The (role, slot) pairs the conditions of a card read; "" where a pattern leaves it open."""
-    return frozenset(
-        (_literal(pattern, "role"), _literal(pattern, "slot"))
-        for condition in card.conditions()
-        for pattern in patterns(condition.element)
-        if isinstance(pattern, Measure | Trait)
-    )
+    return frozenset(map(_pair, _patterns(card)))
+
+
+@lru_cache(maxsize=4096)
+def measures_read(card: Card) -> frozenset[RoleSlot]:
+    """The (role, slot) pairs of the lengths that the conditions of a card read; "" where a pattern leaves it open."""
+    return frozenset(_pair(pattern) for pattern in _patterns(card) if isinstance(pattern, Measure))
 
 
 def all_read(cards: Iterable[Card]) -> frozenset[RoleSlot]:
@@ -39,6 +40,17 @@ def patterns(element: object) -> Iterator[object]:
             yield from patterns(part)
     elif isinstance(getattr(element, "args", None), tuple):
         yield from patterns(element.args)  # type: ignore[attr-defined]
+
+
+def _patterns(card: Card) -> Iterator[Measure | Trait]:
+    for condition in card.conditions():
+        for pattern in patterns(condition.element):
+            if isinstance(pattern, Measure | Trait):
+                yield pattern
+
+
+def _pair(pattern: Measure | Trait) -> RoleSlot:
+    return _literal(pattern, "role"), _literal(pattern, "slot")
 
 
 def _literal(pattern: Measure | Trait, slot: str) -> str:
