@@ -18,7 +18,7 @@ BLIND = (
     "a condition with several tests in one: it is proved as a whole, not part by part; nor a number moved a little",
     "which facts go together: what each condition alone allows on a garment counts as possible there",
     "amounts that several facts decide: gaps are looked for along one amount and one state at a time",
-    "rules that say the same in other words: conditions are compared as written, tests on values near their numbers",
+    "rules that say the same otherwise: conditions are compared as written, tests on values near their numbers",
     "minutes and materials: nothing compares them with any workroom",
     "whether the measures a finding watches are the ones that matter on a real garment",
 )

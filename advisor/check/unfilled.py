@@ -7,7 +7,7 @@ from advisor.check.fault import Book
 from advisor.check.marks import FILL, marked
 from advisor.check.material import Material
 
-HINT = f"write it in place of {FILL}, or take the line out; the rest of the file is checked after that"
+HINT = f"write it in place of {FILL}, or take it out"
 
 
 def check(material: Material, book: Book) -> None:
