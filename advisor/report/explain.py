@@ -100,7 +100,7 @@ def _rule(base: RuleBase, id: str, card: Card) -> dict[str, Any]:
     }
     if isinstance(card, Find):
         answers = [answer for _, answer in _rules(base, Answer) if answer.problem == card.problem]
-        data["answered_by"] = _unique(_offer(base, answer) for answer in answers)
+        data["answered_by"] = _unique(offer_of(base, answer) for answer in answers)
         data["says"] = _said(base, id, card, card.fires[0])
     elif isinstance(card, Answer):
         vetoes = _vetoes(base, card.fix, {card.problem})
@@ -140,7 +140,8 @@ def _speaks_of(veto: Veto, fix: str, problem: str = "") -> bool:
     return veto.fix in ("", fix) and all(call(test, known) for test, names in asked if names.keys() <= known.keys())
 
 
-def _offer(base: RuleBase, answer: Answer) -> str:
+def offer_of(base: RuleBase, answer: Answer) -> str:
+    """The fix an answer offers, and when."""
     condition = f", if {_if(answer)}" if answer.when else ""
     return f"{base.fixes[answer.fix].title}{condition}"
 

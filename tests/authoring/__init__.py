@@ -1,0 +1,1 @@
+"""Frames of new rules, fixes, garments and questions, and the page that tells all rules."""
