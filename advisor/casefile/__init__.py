@@ -4,7 +4,7 @@
     write_case(opened, case, path, garments)     -> Opened; only the lines that differ are changed
     parse_case(text, garments)                   -> Case
     case_text(case, garments)                    -> the text of a new file
-    new_case, answered, chosen, recorded         -> the steps that change a Case
+    new_case, answered, chosen, chosen_all, recorded    -> the steps that change a Case
 
 `garments` maps each garment's name to its questions by key. A file looks like this:
 
@@ -27,6 +27,12 @@
     hardest = 4                       # 1 to 5
     weakest = 2                       # 1 to 5
     weigh = { difficulty = 1, durability = 1, visibility = 0.5 }
+    visible = 3                       # 1 to 5: the most a fix may show
+    cutting = false                   # nothing that cannot be undone
+    buttonholes = false               # the machine makes none
+    minutes = 120                     # likely minutes, for all of the work
+    money = 20                        # for all of the work, as far as prices are told
+    prices = { "zipper" = 4.50 }      # by the names on the plan
 
     [record]                          # the plan as it was printed last, for `advisor replay`; it may be deleted
     at = "2026-11-25T09:30:00"
@@ -63,7 +69,7 @@ Every refusal is a CaseError with the file, the line where it can be told, what 
 Choices are not compared with the rules: one whose finding is gone is kept.
 """
 
-from advisor.casefile.changes import answered, chosen, new_case, recorded
+from advisor.casefile.changes import answered, chosen, chosen_all, new_case, recorded
 from advisor.casefile.fresh import case_text
 from advisor.casefile.reading import MIGRATIONS, Opened, parse_case, read_case
 from advisor.casefile.shape import VERSION
@@ -79,6 +85,7 @@ __all__ = [
     "answered",
     "case_text",
     "chosen",
+    "chosen_all",
     "new_case",
     "parse_case",
     "read_case",

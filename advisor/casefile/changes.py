@@ -1,5 +1,6 @@
 """The steps that make and change a case. A Case is frozen, so each hands back another one."""
 
+from collections.abc import Mapping
 from dataclasses import replace
 from typing import cast
 
@@ -64,6 +65,13 @@ def recorded(case: Case, record: Record) -> Case:
     if case.record is not None and replace(case.record, at=record.at) == record:
         return case
     return replace(_logged(case, record.at, "the plan was put on record"), record=record)
+
+
+def chosen_all(case: Case, choices: Mapping[FindingId, Choice], at: str, what: str) -> Case:
+    """`case` with all of `choices`, and one line in the log that says `what`. at: ISO date and time."""
+    if all(case.choices.get(finding) == choice for finding, choice in choices.items()):
+        return case
+    return _logged(replace(case, choices={**case.choices, **choices}), at, what)
 
 
 def _logged(case: Case, at: str, what: str) -> Case:

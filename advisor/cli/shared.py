@@ -2,8 +2,10 @@
 
 import json
 import os
+import shutil
 import sys
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator
+from contextlib import contextmanager
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
@@ -16,6 +18,7 @@ if TYPE_CHECKING:
     from advisor.rulebase.base import RuleBase
 
 as_json_option = click.option("--json", "as_json", is_flag=True, help="Print data for programs instead of text.")
+LEAST_WIDTH = 30
 case_argument = click.argument("case", type=click.Path(path_type=Path))
 
 
@@ -36,6 +39,15 @@ def print_lines(lines: Iterable[str]) -> None:
 def print_json(data: Any) -> None:
     """Data, sorted by key, ASCII only. SaveError if what it is written to is full."""
     _print(json.dumps(data, indent=2, sort_keys=True, ensure_ascii=True))
+
+
+@contextmanager
+def wrapped_to_terminal() -> Iterator[None]:
+    """Lines as wide as the terminal, but no wider than they are made elsewhere."""
+    from advisor.report.lines import WIDTH, wrapped_at
+
+    with wrapped_at(max(LEAST_WIDTH, min(WIDTH, shutil.get_terminal_size((WIDTH, 24)).columns))):
+        yield
 
 
 def _print(text: str) -> None:

@@ -1,15 +1,16 @@
 """One sitting with one case: every answer and choice is saved at once, and can be taken back."""
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass, field
 from datetime import datetime
 from pathlib import Path
 
 from advisor.advise.follow import Followed, follow
+from advisor.advise.front.offers import Comparison, compare
 from advisor.advise.plan import make_plan
 from advisor.advise.record import record_of
 from advisor.advise.world import World, world_of
-from advisor.casefile import Opened, answered, chosen, read_case, recorded, write_case
+from advisor.casefile import Opened, answered, chosen, chosen_all, read_case, recorded, write_case
 from advisor.core.advice import Plan
 from advisor.core.case import Answer, Case, Choice, FindingId, Known, Record
 from advisor.core.model import Key
@@ -76,6 +77,11 @@ class Session:
         """Take a choice (None takes one back) and save. `what` is how undoing names it."""
         self._become(chosen(self.case, finding, choice, self.clock()), what)
 
+    def take(self, choices: Mapping[FindingId, Choice], names: Iterable[str]) -> None:
+        """Take all the choices of a plan at once and save; undoing takes all of them back."""
+        told = ", ".join(names)
+        self._become(chosen_all(self.case, choices, self.clock(), f"plan taken: {told}"), f"the plan taken ({told})")
+
     def _become(self, case: Case, what: str) -> None:
         before = self.case
         if case is before:
@@ -137,6 +143,10 @@ class Session:
     def followed(self) -> Followed:
         """The advice, followed to its end."""
         return follow(self.base, self.world, self.case.choices, self.case.limits)
+
+    def compared(self) -> Comparison:
+        """The plans worth offering."""
+        return compare(self.base, self.case)
 
     def plan(self) -> Plan:
         """The plan as it stands."""

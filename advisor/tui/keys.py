@@ -99,6 +99,12 @@ SCREENS: Mapping[str, tuple[Key, ...]] = {
         Key("why", ("w",), "why", "Why", "why it is offered, or what rules it out and what would change that", True),
         Key("drop", ("d",), "drop", "Unchoose", "take the choice back, so that the first in rank stands again"),
         Key("other", ("tab", "o"), "other", "Other list", "between what is wrong and what can be done", True),
+        Key("plans", ("p",), "plans", "Plans", "compare the plans for the whole garment, and take one", True),
+    ),
+    "plans": (
+        Key("take", ("enter",), "take", "Take", "take the plan on the line; its number does the same at once", True),
+        Key("shut", ("escape", "q"), "back", "Back", "close this window; all stays as it is", True),
+        Key("text", ("tab", "o"), "other", "Other part", "between the plans and what changes between them", True),
     ),
     "plan": (
         Key("next", ("n",), "part(1)", "Next part", "to the next part of the plan", True),

@@ -10,6 +10,7 @@ from advisor.advise.front.graph import Graph
 from advisor.advise.front.hunt import cheapest
 from advisor.advise.front.measure import Bounds, Found, spent
 from advisor.advise.front.search import front
+from advisor.core.case import FixId
 
 MOST = 4
 
@@ -43,11 +44,15 @@ class Named:
 
 @dataclass(frozen=True)
 class Short:
-    """A limit that keeps all plans out: its name in `Bounds`, and what it would have to be at the least."""
+    """A limit that keeps all plans out: its name in `Bounds`, what it would have to be at the least, and a plan then.
+
+    `past`: the fixes of that plan that go past the limit as it is, if it is one on single fixes.
+    """
 
     limit: str
     needed: object
     found: Found
+    past: tuple[FixId, ...] = ()
 
 
 def candidates(graph: Graph, bounds: Bounds) -> tuple[Found, ...]:
@@ -111,7 +116,14 @@ def _short(graph: Graph, bounds: Bounds, names: tuple[str, ...]) -> tuple[Short,
         wide = _tightened(graph, wide, name)
     found = cheapest(graph, wide)
     assert found is not None
-    return tuple(Short(name, getattr(wide, name), found) for name in names)
+    return tuple(Short(name, getattr(wide, name), found, _past(graph, bounds, name, found)) for name in names)
+
+
+def _past(graph: Graph, bounds: Bounds, name: str, found: Found) -> tuple[FixId, ...]:
+    """The fixes of a combination that one limit forbids."""
+    only = _set(_WIDE, name, getattr(bounds, name))
+    ways = [way for finding, _ in found.picks for way in graph.ways(finding, found.chosen) or ()]
+    return tuple(way.fix for way in ways if found.chosen[way.finding] == way.fix and not only.allows(way))
 
 
 def _set(bounds: Bounds, name: str, value: Any) -> Bounds:

@@ -9,11 +9,11 @@ from advisor.advise.front.explore import Explored, Grown
 from advisor.advise.front.graph import Pick
 from advisor.advise.front.hunt import cheapest
 from advisor.advise.front.measure import NEVER, Bounds, Found, bounds_of, spent
-from advisor.advise.front.naming import Named, Short, candidates, named, too_tight
+from advisor.advise.front.naming import EASIEST, LASTING, UNDONE, UNSEEN, Named, Short, candidates, named, too_tight
 from advisor.advise.front.verify import holds
 from advisor.advise.plan import make_plan
 from advisor.advise.world import World, world_of
-from advisor.core.advice import Plan
+from advisor.core.advice import Plan, Totals
 from advisor.core.case import Case, Choice, FindingId, FixId
 from advisor.core.stages import stage_index
 from advisor.rulebase.base import RuleBase
@@ -148,3 +148,14 @@ def differences(offers: Iterable[Offer]) -> tuple[Difference, ...]:
 def _stage_of(offers: Iterable[Offer], id: FindingId) -> int:
     found = (offer.plan.advice.finding(id) for offer in offers)
     return next(stage_index(finding.stage) for finding in found if finding)
+
+
+def value_for(name: str, totals: Totals) -> int:
+    """What a plan is measured by for a name; less is better."""
+    values = {
+        EASIEST: totals.difficulty,
+        LASTING: -totals.durability,
+        UNDONE: totals.irreversible,
+        UNSEEN: totals.visibility,
+    }
+    return values.get(name, totals.minutes.likely)

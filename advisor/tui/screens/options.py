@@ -11,6 +11,7 @@ from textual.widgets import Input, OptionList
 
 from advisor.advise.flips import Flip, OnlyIf, flips, only_ifs
 from advisor.advise.follow import Followed
+from advisor.advise.front.offers import Offer
 from advisor.advise.overrule import against
 from advisor.core.case import Case, Choice, Unknown
 from advisor.core.work import Finding, Option
@@ -25,6 +26,7 @@ from advisor.tui.host import host, session_of, undo_key
 from advisor.tui.keys import screen_bindings
 from advisor.tui.look import Flow, Page, Stage, Text, Where
 from advisor.tui.screens.detail import detail_lines, idle_line, risk_words
+from advisor.tui.screens.plans import Plans
 from advisor.tui.thinking import once
 from advisor.tui.unsaved import choice_note
 from advisor.tui.windows import Reading
@@ -288,6 +290,8 @@ class OptionsScreen(Stage):
     # Keys
 
     def check_action(self, action: str, parameters: tuple[object, ...]) -> bool | None:
+        if action == "plans":
+            return self.followed is not None and bool(self.followed.advice.findings)
         if action in ("choose", "why", "other") and self.query("#options"):
             return self.option() is not None or (action == "why" and self.finding() is not None)
         if action == "drop" and self.query("#findings"):
@@ -307,6 +311,35 @@ class OptionsScreen(Stage):
             return
         self.say(f"Taken back; the first in rank stands again. {undo_key(self)} brings your choice back.")
         self.work_out(finding.id, "")
+
+    def action_plans(self) -> None:
+        """Compare the plans for the whole garment, and take one."""
+        window = Plans()
+        self.app.push_screen(window, self.plan_taken)
+        self.compare(window, session_of(self))
+
+    @work(thread=True, exclusive=True, group="plans")
+    def compare(self, window: Plans, session: Session) -> None:
+        """Look for the plans while the window waits."""
+        case = session.case
+        try:
+            for found in once(session.compared):
+                self.app.call_from_thread(window.show, session.base, case, found)
+        except AdvisorError as fault:
+            self.app.call_from_thread(host(self).tell, fault)
+
+    def plan_taken(self, offer: Offer | None) -> None:
+        """A plan was taken, or none."""
+        if offer is None:
+            return
+        try:
+            session_of(self).take(offer.choices, offer.names)
+        except AdvisorError as fault:
+            host(self).refused(fault, "")
+            return
+        self.say(f"Taken: {', '.join(offer.names)}. {undo_key(self)} takes all of it back.")
+        finding = self.finding()
+        self.work_out(finding.id if finding else "", "")
 
     def action_other(self) -> None:
         """From one list to the other."""
