@@ -14,7 +14,7 @@ from advisor.words import Teller
 
 def read_supposed(base: RuleBase, case: Case, teller: Teller, typed: Iterable[str]) -> dict[Key, Answer]:
     """The answers supposed, by key. UsageError or LengthError name what is near."""
-    questions, found = base.garment(case.garment).questions, dict[Key, Answer]()
+    questions, found = base.asked(case), dict[Key, Answer]()
     for word in typed:
         name, mark, text = word.partition("=")
         if not mark or not text.strip():

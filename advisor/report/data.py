@@ -13,6 +13,7 @@ from advisor.core.trace import Node
 from advisor.core.work import Finding, Option, Spread
 from advisor.lengths import TAPES, as_json
 from advisor.report.advice import condition, past_limits, teller_of
+from advisor.report.cautions import cautions_data
 from advisor.report.labels import finding_label, option_label
 from advisor.report.plan import instruction
 from advisor.report.reckoning import number_data
@@ -60,6 +61,7 @@ def plan_data(base: RuleBase, case: Case, plan: Plan) -> Data:
             "minutes": _spread(totals.minutes),
             "irreversible_steps": totals.irreversible,
         },
+        "cautions": cautions_data(base, plan),
         "materials": [{"what": need.what, "amount": need.amount} for need in plan.materials],
         "steps": [
             {

@@ -3,20 +3,20 @@
 from advisor.core.advice import Plan, Step
 from advisor.core.case import Case, Unknown
 from advisor.core.stages import STAGE_WORDS
-from advisor.core.work import OpId, Option
+from advisor.core.work import OpId
 from advisor.report.advice import fix_title, head_lines, likely, minutes, past_limits, teller_of
+from advisor.report.cautions import beside, mind_lines, more_lines
 from advisor.report.lines import bullets, heading, para
 from advisor.report.overrule import chosen_lines, warning
 from advisor.rulebase.base import RuleBase
 from advisor.words import Teller
 
-CAUTIONS_AT_ONCE = 3
 TOLD_TO_TRY = ("try on", "try it on", "garment on", "put it on")
 """Words of a step that says already that it is worn."""
 
 
-def plan_lines(base: RuleBase, case: Case, plan: Plan) -> list[str]:
-    """The whole plan."""
+def plan_lines(base: RuleBase, case: Case, plan: Plan, more: bool = True) -> list[str]:
+    """The whole plan. `more`: with every caution; without, the first three and how to see the others."""
     teller = teller_of(base, case)
     lines = head_lines(base, case)
     if not plan.advice.findings:
@@ -25,11 +25,12 @@ def plan_lines(base: RuleBase, case: Case, plan: Plan) -> list[str]:
     if plan.steps:
         lines += total_lines(base, plan)
         lines += unknown_lines(base, case, plan)
-        lines += caution_lines(plan)
+        lines += mind_lines(base, plan, pointer=not more)
         if plan.materials:
             lines += heading("Have at hand")
             lines += bullets(need.what + (f": {need.amount}" if need.amount else "") for need in plan.materials)
-        lines += step_lines(teller, plan)
+        lines += step_lines(base, teller, plan)
+        lines += more_lines(base, plan) if more else []
     lines += blocked_lines(plan)
     lines += left_lines(plan)
     return lines
@@ -99,28 +100,10 @@ def unknown_lines(base: RuleBase, case: Case, plan: Plan) -> list[str]:
     return lines
 
 
-def cautions(options: tuple[Option, ...]) -> list[str]:
-    """The cautions of the options, each once, in their order."""
-    return list(dict.fromkeys(caution for option in options for caution in option.cautions))
-
-
-def caution_lines(plan: Plan) -> list[str]:
-    """At most three cautions at the head; the others stand with their steps' options."""
-    found = cautions(plan.advice.chosen())
-    if not found:
-        return []
-    lines = heading("Mind")
-    lines += bullets(found[:CAUTIONS_AT_ONCE])
-    if len(found) > CAUTIONS_AT_ONCE:
-        lines += para("And, when you come to it:", 2)
-        lines += bullets(found[CAUTIONS_AT_ONCE:], 4)
-    return lines
-
-
-def step_lines(teller: Teller, plan: Plan) -> list[str]:
+def step_lines(base: RuleBase, teller: Teller, plan: Plan) -> list[str]:
     """The steps, numbered, under the stages of work."""
     lines: list[str] = []
-    stage, warnings = "", warnings_at(plan)
+    stage, warnings = "", warnings_at(base, plan)
     for number, step in enumerate(plan.steps, 1):
         if step.op.stage != stage:
             stage = step.op.stage
@@ -130,9 +113,9 @@ def step_lines(teller: Teller, plan: Plan) -> list[str]:
     return lines
 
 
-def warnings_at(plan: Plan) -> dict[OpId, list[str]]:
-    """What to be told beside which step: an option chosen against a ruling, at its first step that is its alone."""
-    told: dict[OpId, list[str]] = {}
+def warnings_at(base: RuleBase, plan: Plan) -> dict[OpId, list[str]]:
+    """What is told beside which step: dangers, and an option chosen against a ruling at its first step of its own."""
+    told = beside(base, plan)
     for option in plan.advice.chosen():
         steps = [step for step in plan.steps if option.id in step.serves]
         if option.rulings and steps:

@@ -40,7 +40,7 @@ def stable_lines(base: RuleBase, case: Case, advice: Advice, found: Stability, e
 
 class _Told:
     def __init__(self, base: RuleBase, case: Case, advice: Advice, found: Stability) -> None:
-        self.questions, self.found = base.garment(case.garment).questions, found
+        self.questions, self.found = base.asked(case), found
         self.teller: Teller = teller_of(base, case)
         self.namer = Namer(base, case, advice)
 
@@ -93,7 +93,7 @@ class _Told:
 
 def stable_data(base: RuleBase, case: Case, found: Stability) -> dict[str, Any]:
     """The same for programs, whole."""
-    questions = base.garment(case.garment).questions
+    questions = base.asked(case)
 
     def length(mm: Mm) -> Any:
         return as_json(mm, TAPES[case.tape])

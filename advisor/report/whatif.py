@@ -100,14 +100,14 @@ def change_lines(change: Change) -> list[str]:
 def whatif_lines(change: Change, supposed: Mapping[Key, Answer]) -> list[str]:
     """What is supposed in place of what, then what that changes."""
     base, case = change.base, change.case
-    garment, lines = base.garment(case.garment), [*head_lines(base, case), ""]
+    garment, asked, lines = base.garment(case.garment), base.asked(case), [*head_lines(base, case), ""]
     given = {key: answer.value for key, answer in {**case.answers, **supposed}.items() if isinstance(answer, Known)}
     for key, answer in supposed.items():
-        question, held = garment.questions[key], case.answers.get(key)
+        question, held = asked[key], case.answers.get(key)
         was = _plainly(question, change.teller, held) if held else "not asked yet"
         lines += para(f"Supposed: {question.name}: {_plainly(question, change.teller, answer)} (now: {was}).")
         if not meant(garment, key, given):
-            gates = [garment.questions[gate].name for gate, words in question.after if given.get(gate) not in words]
+            gates = [asked[gate].name for gate, words in question.after if given.get(gate) not in words]
             lines += para(f"As it is answered, {' and '.join(gates)} makes that mean nothing.", 2)
     return lines + change_lines(change)
 

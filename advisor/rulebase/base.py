@@ -14,6 +14,7 @@ from advisor.knowledge.cards import Card
 from advisor.knowledge.facts import FACTS
 from advisor.knowledge.fix import Fix
 from advisor.lengths import TAPES, Tape
+from advisor.rulebase.cautions import Cause, read_causes
 from advisor.rulebase.garment import Garment, read_garment, read_roles
 from advisor.rulebase.grades import GradeBook, read_grades
 from advisor.rulebase.load import load_cards
@@ -37,6 +38,7 @@ class RuleBase:
     grades: GradeBook
     engine: Engine
     read: frozenset[RoleSlot]
+    causes: tuple[Cause, ...] = ()
 
     def asked(self, case: Case) -> Mapping[Key, Question]:
         """The questions of a case's garment as they are put to whoever reads its tape."""
@@ -84,6 +86,7 @@ def read_base(folder: Path, order: tuple[str, ...] | None = None) -> RuleBase:
         grades=read_grades(folder / "grades.toml"),
         engine=engine,
         read=all_read(loaded.rules.values()),
+        causes=read_causes(folder / "cautions.toml"),
     )
 
 

@@ -22,6 +22,9 @@ SHORT = 8
 
 LONG = 16
 PACKAGE = Path(__file__).resolve().parents[1]
+NO_SAY = ("sources.toml", "problems.toml", "cautions.toml")
+"""Tables at the head of rules/ that change no advice: where values are from, and how things are grouped in print."""
+
 EXAMPLES = ("fires", "near")
 FORMULAS, WORK = "figures", "operations"
 
@@ -50,8 +53,7 @@ def _table_id(path: Path, folder: Path) -> str:
 
 
 def _tables(folder: Path) -> Iterator[Path]:
-    # Where a value is from changes no advice, and a source is named by its key in the card.
-    return (path for path in sorted(folder.rglob("*.toml")) if path != folder / "sources.toml")
+    return (path for path in sorted(folder.rglob("*.toml")) if path.parent != folder or path.name not in NO_SAY)
 
 
 def base_digest(base: RuleBase, but: Iterable[str] = ()) -> str:

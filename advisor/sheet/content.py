@@ -8,7 +8,8 @@ from advisor.core.case import Case, Known
 from advisor.core.stages import STAGE_WORDS
 from advisor.report.advice import likely, minutes, teller_of
 from advisor.report.answers import told_answer
-from advisor.report.plan import cautions, instruction
+from advisor.report.cautions import warned
+from advisor.report.plan import instruction
 from advisor.rulebase.base import RuleBase
 from advisor.words import capital
 
@@ -56,8 +57,7 @@ def blocks(base: RuleBase, case: Case, plan: Plan) -> Iterator[Block]:
     yield from _sure_of(base, case)
     if plan.steps:
         yield from _totals(base, plan)
-        for caution in cautions(plan.advice.chosen()):
-            yield Text(caution)
+        yield from _minded(base, plan)
         yield from _at_hand(plan)
         yield from _steps(base, case, plan)
     yield from _left(plan)
@@ -94,7 +94,15 @@ def _totals(base: RuleBase, plan: Plan) -> Iterator[Block]:
     yield Text(f"Time: {time}")
     yield Text(f"Hardest part: {totals.difficulty} of 5, {grades.meaning('difficulty', totals.difficulty)}.")
     yield Text(f"Weakest part lasts: {totals.durability} of 5, {grades.meaning('durability', totals.durability)}.")
-    yield Heading("Mind")
+
+
+def _minded(base: RuleBase, plan: Plan) -> Iterator[Block]:
+    """Every caution: paper has room, and cannot be asked for more."""
+    found = warned(base, plan.advice.chosen())
+    if found:
+        yield Heading("Mind")
+    for each in found:
+        yield Text(each.says, " ".join(each.unsaid))
 
 
 def _at_hand(plan: Plan) -> Iterator[Block]:

@@ -18,8 +18,11 @@ from advisor.errors import UsageError
 @click.option("--keep", is_flag=True, help="With --as: keep all choices made so far, not only those with a reason.")
 @limit_options
 @click.option("--record", is_flag=True, help="Put the plan on record in CASE, for `advisor replay`.")
+@click.option("--more", is_flag=True, help="Tell every caution, not only the first three.")
 @as_json_option
-def command(case: Path, called: str | None, keep: bool, record: bool, as_json: bool, **given: Any) -> None:
+def command(
+    case: Path, called: str | None, keep: bool, record: bool, more: bool, as_json: bool, **given: Any
+) -> None:
     """The plan of work for CASE; where nothing was chosen, the first option in rank stands in.
 
     With --as, one of the plans that `advisor plans` compares, within the same limits.
@@ -52,4 +55,4 @@ def command(case: Path, called: str | None, keep: bool, record: bool, as_json: b
     if as_json:
         print_json(plan_data(base, limited, plan))
     else:
-        print_lines(plan_lines(base, limited, plan))
+        print_lines(plan_lines(base, limited, plan, more))

@@ -34,7 +34,8 @@ fix = Fix(
     durability=5,
     visibility=2,
     cautions=(
-        "Never together with bleach or after it: chlorine fixes rust, and with acid it gives off a poisonous gas.",
+        "A rust remover never goes with bleach or after it: chlorine fixes rust, and with acid it gives off a "
+        "poisonous gas.",
         "Never a rust remover with hydrofluoric acid at home: it burns deep and late.",
     ),
     work=work,

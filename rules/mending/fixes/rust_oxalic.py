@@ -30,7 +30,8 @@ fix = Fix(
     cautions=(
         "Oxalic acid is poisonous and burns eyes and skin: gloves, eye protection, air, and as its label and safety "
         "sheet say.",
-        "Never together with bleach or after it: chlorine fixes rust, and with acid it gives off a poisonous gas.",
+        "A rust remover never goes with bleach or after it: chlorine fixes rust, and with acid it gives off a "
+        "poisonous gas.",
         "Never a rust remover with hydrofluoric acid at home: it burns deep and late.",
     ),
     work=work,
