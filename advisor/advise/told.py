@@ -106,7 +106,7 @@ class Telling(Pass):
 
     def _say(self, card: Card, firing: Firing) -> str:
         teller = self.teller
-        token = (card, id(teller.places), teller.tape, tuple(firing.bindings.items()))
+        token = (self.base, card, id(teller.places), teller.tape, tuple(firing.bindings.items()))
         known = _said.get(token)
         if known is None:
             bound = dict(firing.bindings)
