@@ -41,8 +41,8 @@ from advisor.advise.adapter import facts_of
 from advisor.advise.sweep import grid
 from advisor.advise.world import world_of
 from advisor.casefile import read_case
-from advisor.engine import Engine, RuleSpec, SlotFact
-from advisor.engine.experta_shim import ORFC, ConditionalElement, FieldConstraint, L
+from advisor.engine import Engine, SlotFact
+from advisor.engine.experta_shim import ORFC, L
 from advisor.engine.network import Network
 from advisor.engine.shape import FieldTest, Item, Pattern, Reader, Test
 from advisor.knowledge.cards import Card, Find
@@ -50,6 +50,7 @@ from advisor.knowledge.facts import FACTS, Offer, Problem, Veto
 from advisor.lengths import TAPES
 from advisor.rulebase.base import RuleBase, the_base
 from advisor.rulebase.specs import spec_of
+from tests.engine.bench_unrelated import names_a_word, unrelated
 
 CASES = Path(__file__).parents[2] / "cases"
 MADE = (Problem, Offer, Veto)
@@ -252,35 +253,6 @@ def worlds(base: RuleBase, more: int, seed: int = 1) -> Iterator[list[SlotFact]]
         key = pick.choice(sorted(questions))
         world = world_of(case, base.garment(case.garment), {key: pick.choice(grid(questions[key], TAPES[case.tape]))})
         yield list(facts_of(world.model, base.read))
-
-
-def unrelated(spec: RuleSpec) -> RuleSpec:
-    """The same rule speaking of other roles, slots, problems and fixes than any garment has."""
-    return RuleSpec(f"other.{spec.id}", spec.layer, tuple(map(_other, spec.conditions)), spec.action)
-
-
-def names_a_word(spec: RuleSpec) -> bool:
-    """Whether a rule names a role, slot, problem or fix at all; one that does not reads whatever there is."""
-    return any(_names(part) for part in spec.conditions)
-
-
-def _names(part: Any) -> bool:
-    if isinstance(part, SlotFact):
-        return any(_other_word(part, slot, value) != value for slot, value in part.items() if isinstance(value, str))
-    return isinstance(part, ConditionalElement) and any(map(_names, part))
-
-
-def _other(part: Any) -> Any:
-    if isinstance(part, SlotFact):
-        return type(part)(**{slot: _other_word(part, slot, value) for slot, value in part.items()})
-    if isinstance(part, ConditionalElement) and not isinstance(part, FieldConstraint):
-        return type(part)(*map(_other, part))
-    return part
-
-
-def _other_word(fact: SlotFact, slot: str, value: Any) -> Any:
-    free = slot in fact.__fields__ and fact.__fields__[slot].words is None
-    return f"other {value}" if isinstance(value, str) and free and slot != "__bind__" else value
 
 
 def forget(engine: Engine) -> None:
