@@ -17,7 +17,7 @@ from advisor.rulebase.base import RuleBase
 
 ORDERS = 2  # each world is tried under one of them, in turn
 PROBES = 5  # worlds of many answers, shared out among the garments
-MOST = 12  # of all those and the cases; which ones is left to chance, the same each time
+MOST = 8  # of all those and the cases; which ones is left to chance, the same each time
 
 
 def check(material: Material, book: Book) -> None:

@@ -17,10 +17,10 @@ from advisor.knowledge.facts import Measure, Trait
 from advisor.lengths import TAPES, show
 from advisor.rulebase.garment import Garment
 
-JOINT = 20  # worlds of several answers, shared out among the garments
-LEAST_JOINT = 4
+JOINT = 15  # worlds of several answers, shared out among the garments
+LEAST_JOINT = 3
 THINNEST = 4  # of a grid of lengths every fourth value is tried at the least, however many garments there are
-AGAIN = 3  # of what was answered alone at the same role of another garment, every third is tried again
+AGAIN = 4  # of what was answered alone at the same role of another garment, every fourth is tried again
 HANDFUL = (2, 9)
 SEED = 20
 TAPE_NAMES: tuple[TapeName, ...] = ("in", "cm")

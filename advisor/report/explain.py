@@ -1,6 +1,5 @@
 """One rule or fix told to somebody who does not program: what it is, why, when, what it leads to, on whose word."""
 
-import inspect
 from collections.abc import Iterable
 from typing import Any
 
@@ -12,13 +11,19 @@ from advisor.knowledge.fix import Fix
 from advisor.lengths import INCH_TAPE
 from advisor.report.lines import bullets, heading, para
 from advisor.report.rules import card_of, file_of, problem_title
+from advisor.report.speaks import speaks_of
 from advisor.rulebase.base import RuleBase
 from advisor.rulebase.grades import AXES
 from advisor.rulebase.sources import source_line
 from advisor.rulebase.specs import call
 from advisor.words import Teller
 
-WHAT = {Find: "Something that may be wrong", Answer: "A fix for something wrong", Veto: "A fix ruled out", Fix: "A fix"}
+WHAT = {
+    Find: "Something that may be wrong",
+    Answer: "What may be done about something wrong",
+    Veto: "A reason against a fix",
+    Fix: "A fix: something that may be done",
+}
 SPARED = 6
 OPENS = {
     "when": "When it applies",
@@ -31,8 +36,8 @@ OPENS = {
     "wrong_when": "When it is the wrong thing",
     "cautions": "To know before choosing it",
     "grades": "How it is graded",
-    "holds": "It holds, for instance",
-    "does_not_hold": "It does not hold, for instance",
+    "holds": "It counts, for instance",
+    "does_not_hold": "It does not count, for instance",
 }
 
 
@@ -100,6 +105,8 @@ def _rule(base: RuleBase, id: str, card: Card) -> dict[str, Any]:
     }
     if isinstance(card, Find):
         answers = [answer for _, answer in _rules(base, Answer) if answer.problem == card.problem]
+        # From the easiest to the hardest, then what leaves it as it is.
+        answers.sort(key=lambda answer: _rung(base.fixes[answer.fix]))
         data["answered_by"] = _unique(offer_of(base, answer) for answer in answers)
         data["says"] = _said(base, id, card, card.fires[0])
     elif isinstance(card, Answer):
@@ -120,24 +127,20 @@ def _rules(base: RuleBase, kind: type[Any]) -> list[tuple[str, Any]]:
 def _vetoes(base: RuleBase, fix: str, problems: Iterable[str]) -> list[Veto]:
     """The vetoes that may rule out this fix for one of these problems."""
     names = sorted(problems)
-    return [veto for _, veto in _rules(base, Veto) if any(_speaks_of(veto, fix, name) for name in names or [""])]
+    return [veto for _, veto in _rules(base, Veto) if any(speaks_of(base, veto, fix, name) for name in names or [""])]
 
 
 def _ruled_out(base: RuleBase, veto: Veto) -> list[str]:
     """The fixes a veto speaks of; where it spares only a few, those it spares."""
     titles = {id: f"{fix.title} ({id})" for id, fix in sorted(base.fixes.items())}
-    spared = [title for id, title in titles.items() if not _speaks_of(veto, id)]
+    spared = [title for id, title in titles.items() if not speaks_of(base, veto, id)]
     if len(spared) <= min(SPARED, len(titles) // 2):
         return ["Every fix there is" + (f", but for: {'; '.join(spared)}" if spared else "")]
-    return [title for id, title in titles.items() if _speaks_of(veto, id)]
+    return [title for id, title in titles.items() if speaks_of(base, veto, id)]
 
 
-def _speaks_of(veto: Veto, fix: str, problem: str = "") -> bool:
-    """Whether the tests of a veto that ask for nothing but the fix and the problem let them through."""
-    known = {"fix": fix, "name": problem} if problem else {"fix": fix}
-    tests = [condition.test for condition in veto.when if condition.test]
-    asked = [(test, inspect.signature(test).parameters) for test in tests]
-    return veto.fix in ("", fix) and all(call(test, known) for test, names in asked if names.keys() <= known.keys())
+def _rung(fix: Fix) -> tuple[bool, int, int]:
+    return not fix.closes, fix.difficulty, -fix.durability
 
 
 def offer_of(base: RuleBase, answer: Answer) -> str:

@@ -1,6 +1,7 @@
 """The short cut the checks take comes to the same plan as the advice a person gets."""
 
 from dataclasses import replace
+from pathlib import Path
 
 import pytest
 
@@ -15,7 +16,7 @@ CASES = sorted((rules_folder().parent / "cases").glob("*.toml"))[::4]
 
 
 @pytest.mark.parametrize("path", CASES, ids=[path.stem for path in CASES])
-def test_a_draft_is_the_plan_without_its_words(path: object) -> None:
+def test_a_draft_is_the_plan_without_its_words(path: Path) -> None:
     base = the_base()
     case = read_case(path, {id: garment.questions for id, garment in base.garments.items()}).case
     world = world_of(case, base.garments[case.garment])

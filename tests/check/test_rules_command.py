@@ -93,8 +93,8 @@ def test_a_finding_explained(small: Mini) -> None:
         "A lining that is longer than the cape hangs out below it.",
         "- the lining is measured against the cape - it is longer",
         "The lining is 1 in too long.",
-        "What answers it --------------- - Leave it as it is - Cut the lining shorter",
-        "It does not hold, for instance ------------------------------ "
+        "What answers it --------------- - Cut the lining shorter - Leave it as it is",
+        "It does not count, for instance ------------------------------- "
         "- as long as it should be - it is sewn, not worn",
         "common practice, no source",
         "Written in rules/length/findings/lining_long.py, as length.findings.lining_long.",
@@ -160,3 +160,23 @@ def test_every_rule_that_ships_can_be_explained() -> None:
 def test_the_rule_base_that_ships_passes(tmp_path: Path) -> None:
     report = run_checks(locate.rules_folder())
     assert [fault.told() for fault in report.errors] == []
+
+
+def test_reasons_against_a_fix_are_those_that_can_be() -> None:
+    base = the_base()
+    snaps, hem = (flat_lines(explain_lines(base, id)) for id in ("closure.fixes.new_snaps", "hems.fixes.turn_all_up"))
+    # A row of snaps has no hem that could be too full, and moves no seam of the hip.
+    assert "Flares too much for this hem" in hem and "Flares too much for this hem" not in snaps
+    assert "No work on perished cloth" in hem and "No work on perished cloth" in snaps
+    assert "The seam is in work for the hip" not in hem + snaps
+
+
+def test_answers_are_told_from_the_easiest_to_the_hardest() -> None:
+    told = explain_lines(the_base(), "body.findings.too_wide")
+    answers = told[told.index("What answers it") + 2 :]
+    assert answers[0] == "  - Button a tab across the back"
+    assert answers[: answers.index("")][-1] == "  - Leave it as it is"
+
+
+def flat_lines(lines: list[str]) -> str:
+    return " ".join(" ".join(lines).split())
