@@ -25,7 +25,7 @@ async def test_plans_are_compared_at_every_size(case_file: Callable[..., Path]) 
             assert "1 Quickest" in text and "hardest" in text and "Esc Back" in text
             assert "_" not in text and "@" not in text
         await play.press("tab", "greater_than_sign")
-        assert "cannot be undone" in play.text()
+        assert "No way back: steps that cannot be" in play.text()
         await play.press("escape")
         assert play.name == "OptionsScreen"
 
