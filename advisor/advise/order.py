@@ -43,23 +43,40 @@ class _Numbered:
     number: int
 
 
+@dataclass(frozen=True)
+class _Order:
+    """Operations by their places in the list; and whether, so done, some cannot be."""
+
+    places: tuple[int, ...]
+    hindered: bool
+
+
 # Worlds that differ in an amount have the same operations in other objects, and the same order.
 _numbers = Numbers(4 * KEPT)
 _shapes: Kept[_Numbered] = Kept(4 * KEPT)
-_orders: Kept[tuple[int, ...]] = Kept(KEPT)
+_orders: Kept[_Order] = Kept(KEPT)
 
 
 def ordered(ops: Sequence[Op], states: Mapping[str, str]) -> tuple[Op, ...]:
     """`ops` (distinct ids) in one order, from a garment with `states`. KnowledgeError names a cycle."""
+    return tuple(ops[at] for at in _order_of(ops, states).places)
+
+
+def hindered(ops: Sequence[Op], states: Mapping[str, str]) -> bool:
+    """Whether, done in order, some of these find a state they expect gone, or there is no order at all."""
+    try:
+        return _order_of(ops, states).hindered
+    except KnowledgeError:
+        return True
+
+
+def _order_of(ops: Sequence[Op], states: Mapping[str, str]) -> _Order:
     known = [_shapes.get(id(op)) or _numbered(op) for op in ops]
     token = (
-        tuple(each.number for each in known),
-        tuple(states.get(put.key) for each in known for put in each.shape.expects),
+        tuple([each.number for each in known]),
+        tuple([states.get(put.key) for each in known for put in each.shape.expects]),
     )
-    order = _orders.get(token)
-    if order is None:
-        order = _orders.put(token, _ordered([each.shape for each in known], states))
-    return tuple(ops[at] for at in order)
+    return _orders.get(token) or _orders.put(token, _ordered([each.shape for each in known], states))
 
 
 def _numbered(op: Op) -> _Numbered:
@@ -68,8 +85,15 @@ def _numbered(op: Op) -> _Numbered:
     return _shapes.put(id(op), _Numbered(op, shape, _numbers.of(shape)))
 
 
-def _ordered(shapes: Sequence[_Shape], states: Mapping[str, str]) -> tuple[int, ...]:
-    return tuple(_sorted(shapes, _before(shapes, states)))
+def _ordered(shapes: Sequence[_Shape], states: Mapping[str, str]) -> _Order:
+    places = tuple(_sorted(shapes, _before(shapes, states)))
+    now, hindered = dict(states), False
+    for shape in (shapes[at] for at in places):
+        if all(now.get(put.key) == put.word for put in shape.expects):
+            now.update((put.key, put.word) for put in shape.puts)
+        else:
+            hindered = True
+    return _Order(places, hindered)
 
 
 def _before(shapes: Sequence[_Shape], states: Mapping[str, str]) -> dict[int, set[int]]:

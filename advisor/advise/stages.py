@@ -11,6 +11,7 @@ from types import MappingProxyType
 
 from advisor.advise.kept import Kept
 from advisor.advise.lookahead import At, look
+from advisor.advise.order import hindered
 from advisor.advise.seen import Seen
 from advisor.advise.sizing import Sized, bench, size
 from advisor.advise.world import World
@@ -51,6 +52,8 @@ class Pass(ABC):
         self.findings: dict[FindingId, Finding] = {}
         self.options: dict[FindingId, Sequence[Option]] = {}
         self.done: set[OpId] = set()
+        self.work: list[Op] = []
+        self.careful = False
         self.reads: set[Key] = set()
         self._at: At | None = None
         self._become(world.model, START)
@@ -114,6 +117,7 @@ class Pass(ABC):
             if option is not None:
                 ops = [op for op in option.work.ops if op.id not in self.done]
                 self.done.update(op.id for op in ops)
+                self.work += ops
                 jobs.append((option, ops))
         model = self.worked(jobs)
         if model is not self.model:
@@ -124,12 +128,18 @@ class Pass(ABC):
         options = self.options[finding]
         if finding in self.choices:
             return next((option for option in options if option.fix == self.choices[finding].fix), None)
-        first = next((option for option in options if option.open), None)
-        if not self.fill or first is None:
+        standing = [option for option in options if option.open]
+        if not self.fill or not standing:
             return None
+        first = next((option for option in standing if not self.careful or self._goes(option)), standing[0])
         self.choices[finding] = Choice(first.fix)
         self.suggested.append(finding)
         return first
+
+    def _goes(self, option: Option) -> bool:
+        """Whether its work and what was taken before do not get in each other's way."""
+        new = [op for op in option.work.ops if op.id not in self.done]
+        return not hindered([*self.work, *new], self.world.model.states)
 
     def fix(self, offer: Offer) -> Fix:
         """The card of the fix offered. KnowledgeError if there is none."""

@@ -8,7 +8,7 @@ from advisor.advise.front.naming import NAMES, Short
 from advisor.advise.front.offers import Comparison, Offer, value_for
 from advisor.core.case import Case
 from advisor.errors import UsageError, nearest
-from advisor.report.advice import head_lines, hours
+from advisor.report.advice import fix_title, head_lines, hours
 from advisor.report.data import VERSION, plan_data
 from advisor.report.lines import bullets, heading, para, width_now
 from advisor.rulebase.base import RuleBase
@@ -40,7 +40,7 @@ def plans_lines(base: RuleBase, case: Case, found: Comparison) -> list[str]:
     """The plans compared, or why there is none to offer."""
     lines = head_lines(base, case)
     if not found.offers:
-        return [*lines, *none_lines(case, found)]
+        return [*lines, *none_lines(base, case, found)]
     if not any(offer.choices for offer in found.offers) and not found.offers[0].plan.advice.findings:
         return [*lines, "", "Nothing is wrong, as far as it has been told: there is nothing to plan."]
     lines += heading(_count(len(found.offers)))
@@ -126,7 +126,9 @@ def held_lines(found: Comparison) -> list[str]:
 
 
 def difference_lines(found: Comparison) -> list[str]:
-    """What changes from plan to plan, finding by finding: only what differs."""
+    """What changes from plan to plan, finding by finding: only what differs. Of one alone, what it does."""
+    if len(found.offers) == 1:
+        return heading("What is done") + bullets(option.title for option in found.offers[0].plan.advice.chosen())
     if not found.differences:
         return []
     lines = heading("What changes between them")
@@ -157,7 +159,7 @@ def left_lines(offers: Sequence[Offer]) -> list[str]:
     return lines
 
 
-def none_lines(case: Case, found: Comparison) -> list[str]:
+def none_lines(base: RuleBase, case: Case, found: Comparison) -> list[str]:
     """Which limits bite, and by how little."""
     lines = heading("No plan keeps your limits")
     if not found.short:
@@ -165,12 +167,12 @@ def none_lines(case: Case, found: Comparison) -> list[str]:
     alone = [some[0] for some in found.short if len(some) == 1]
     if alone:
         lines += para("One of these would have to give way:" if len(alone) > 1 else "One limit keeps them all out:")
-        return lines + bullets(_one(case, found, short) for short in alone)
+        return lines + bullets(_one(base, case, short) for short in alone)
     lines += para("None of them alone is to blame. These would have to give way together:")
-    return lines + bullets("; and ".join(_one(case, found, short) for short in some) for some in found.short)
+    return lines + bullets("; and ".join(_one(base, case, short) for short in some) for some in found.short)
 
 
-def _one(case: Case, found: Comparison, short: Short) -> str:
+def _one(base: RuleBase, case: Case, short: Short) -> str:
     limits, needed = case.limits, short.needed
     words = LIMIT_WORDS[short.limit]
     match short.limit:
@@ -181,12 +183,13 @@ def _one(case: Case, found: Comparison, short: Short) -> str:
             assert limits.money is not None and isinstance(needed, Fraction)
             return f"{words}: {money(limits.money)}, and it takes {money(needed)}, {money(needed - limits.money)} more"
         case "hardest" | "weakest" | "visible":
-            return f"{words}: {getattr(limits, short.limit)} of 5, and it takes {needed} ({_culprits(found, short)})"
-    return f"{words} ({_culprits(found, short)})"
+            given = getattr(limits, short.limit)
+            return f"{words}: {given} of 5, and it takes {needed} ({_culprits(base, case, short)})"
+    return f"{words} ({_culprits(base, case, short)})"
 
 
-def _culprits(found: Comparison, short: Short) -> str:
-    return "; ".join(found.titles[fix] for fix in short.past) or "the work as a whole"
+def _culprits(base: RuleBase, case: Case, short: Short) -> str:
+    return "; ".join(fix_title(base, case, fix) for fix in short.past) or "the work as a whole"
 
 
 def plans_data(base: RuleBase, case: Case, found: Comparison) -> dict[str, Any]:

@@ -20,7 +20,7 @@ from advisor.advise.front.offers import Comparison, compare
 from advisor.advise.front.search import front
 from advisor.advise.front.verify import holds
 from advisor.advise.order import ordered
-from advisor.advise.plan import merged, open_problems, work_through
+from advisor.advise.plan import make_plan, merged, open_problems, work_through
 from advisor.advise.world import World, world_of
 from advisor.casefile import read_case
 from advisor.core.advice import Advice
@@ -178,7 +178,8 @@ def test_what_changes_between_plans_is_what_differs_and_no_more() -> None:
         for row in found.differences:
             fixes = [offer.choices[row.finding].fix if row.finding in offer.choices else "" for offer in found.offers]
             assert len(set(fixes)) > 1
-            assert row.fixes == tuple(BASE.fixes[fix].title if fix else "" for fix in fixes)
+            chosen = [{o.fix: o.title for o in offer.plan.advice.chosen()} for offer in found.offers]
+            assert row.fixes == tuple(titles.get(fix, "") for titles, fix in zip(chosen, fixes, strict=True))
         told_of = {row.finding for row in found.differences}
         for one, other in pairs(found.offers, 2):
             everything = set(one.choices) | set(other.choices)
@@ -207,7 +208,12 @@ def test_fixes_that_hinder_each_other_are_in_no_plan_together() -> None:
     for offer in found.offers:
         assert not offer.plan.blocked
         assert not set(pair) <= {(finding, choice.fix) for finding, choice in offer.choices.items()}
-    # With the rule, the pair never comes up; and what hinders is not offered by default either.
+    # Nor are they both filled in where nothing was chosen; chosen against that, the plan says they do not go together.
+    world = world_of(case, base.garment("jeans"))
+    filled = make_plan(base, world, {})
+    assert not filled.blocked and not set(pair) <= {(option.finding, option.fix) for option in filled.advice.chosen()}
+    assert make_plan(base, world, {finding: Choice(fix) for finding, fix in pair}).blocked
+    # With the rule, the pair never comes up.
     assert compare(BASE, case).apart == ()
 
 

@@ -62,7 +62,6 @@ class Comparison:
     apart: tuple[tuple[Pick, ...], ...]
     runs: int
     rounds: int
-    titles: Mapping[FixId, str]
 
 
 def compare(base: RuleBase, case: Case, *, keep: bool = False) -> Comparison:
@@ -90,7 +89,6 @@ def compare(base: RuleBase, case: Case, *, keep: bool = False) -> Comparison:
         tuple(sorted(tuple(sorted(each)) for each in graph.apart)),
         graph.runs,
         rounds,
-        {fix: card.title for fix, card in base.fixes.items()},
     )
 
 

@@ -55,18 +55,18 @@ class Plans(Window[Offer | None]):
         self.found = found
         choices = self.query_one(Choices)
         choices.show(Row(str(at), title(offer), "", figures(offer)) for at, offer in enumerate(found.offers))
-        self.query_one("#changes", Flow).flow(partial(self.lines, case))
+        self.query_one("#changes", Flow).flow(partial(self.lines, base, case))
         self.query_one("#ask").set_class(not found.offers, "empty")
         if found.offers:
             choices.focus()
         self.refresh_bindings()
 
-    def lines(self, case: Case) -> list[str]:
+    def lines(self, base: RuleBase, case: Case) -> list[str]:
         """What changes between the plans, and what the figures mean."""
         assert self.found is not None
         found = self.found
         if not found.offers:
-            return none_lines(case, found)
+            return none_lines(base, case, found)
         return [
             *difference_lines(found),
             *held_lines(found),
