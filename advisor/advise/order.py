@@ -57,6 +57,14 @@ _shapes: Kept[_Numbered] = Kept(4 * KEPT)
 _orders: Kept[_Order] = Kept(KEPT)
 
 
+class Loop(KnowledgeError):
+    """Operations that wait for each other: the ids, the first again at the end."""
+
+    def __init__(self, ops: Sequence[OpId]) -> None:
+        super().__init__(f"operations wait for each other: {' -> '.join(ops)}", where="order of work")
+        self.ops = tuple(ops)
+
+
 def ordered(ops: Sequence[Op], states: Mapping[str, str]) -> tuple[Op, ...]:
     """`ops` (distinct ids) in one order, from a garment with `states`. KnowledgeError names a cycle."""
     return tuple(ops[at] for at in _order_of(ops, states).places)
@@ -131,8 +139,7 @@ def _sorted(shapes: Sequence[_Shape], before: Mapping[int, set[int]]) -> list[in
     try:
         sorter.prepare()
     except CycleError as fault:
-        loop = " -> ".join(shapes[at].id for at in fault.args[1])
-        raise KnowledgeError(f"operations wait for each other: {loop}", where="order of work") from fault
+        raise Loop([shapes[at].id for at in fault.args[1]]) from fault
     result: list[int] = []
     ready: list[int] = []
     setup = ""

@@ -6,7 +6,7 @@ from dataclasses import replace
 from advisor.advise.adapter import facts_of
 from advisor.advise.advise import advise
 from advisor.advise.follow import follow
-from advisor.advise.order import ordered
+from advisor.advise.order import Loop, ordered
 from advisor.advise.world import World
 from advisor.core.advice import Plan, Step, Totals
 from advisor.core.case import Choice, FindingId, Limits
@@ -27,7 +27,10 @@ def make_plan(base: RuleBase, world: World, choices: Mapping[FindingId, Choice],
     advice = followed.advice
     chosen = advice.chosen()
     ops, serves = merged(chosen)
-    steps = tuple(Step(op, tuple(serves[op.id])) for op in ordered(ops, world.model.states))
+    try:
+        steps = tuple(Step(op, tuple(serves[op.id])) for op in ordered(ops, world.model.states))
+    except Loop as loop:
+        raise _looped(loop, chosen, serves) from loop
     final, blocked = work_through((step.op for step in steps), world.model)
     remains, left = advice.remains, open_problems(base, final)
     if left != {finding.id for finding in remains}:
@@ -44,6 +47,17 @@ def make_plan(base: RuleBase, world: World, choices: Mapping[FindingId, Choice],
         remains=remains,
         blocked=blocked,
         suggested=followed.suggested,
+    )
+
+
+def _looped(loop: Loop, chosen: Iterable[Option], serves: Mapping[OpId, list[OptionId]]) -> KnowledgeError:
+    """A loop told by the fixes whose work makes it, each with its card."""
+    those = {id for op in loop.ops for id in serves[op]}
+    fixes = dict.fromkeys(f"'{option.title}' ({option.fix})" for option in chosen if option.id in those)
+    return KnowledgeError(
+        f"the work of {' and '.join(fixes)} waits for itself: {' -> '.join(loop.ops)}",
+        where="order of work",
+        hint="choose another fix for one of them; the author of the cards must mend what their operations need",
     )
 
 
