@@ -11,6 +11,7 @@ from advisor.core.model import Change, Effect, Key, Mm, Model
 from advisor.core.trace import Node, NodeKind, Trace
 from advisor.core.work import NodeId
 from advisor.engine import SlotFact
+from advisor.figures.called import called
 from advisor.knowledge.facts import Joined, Measure, Trait
 from advisor.lengths import Tape
 from advisor.words import Teller, capital
@@ -131,7 +132,7 @@ class Tracer:
         token = (id(figure), self.teller.tape, name)
         known = _told.get(token)
         if known is None:
-            words = f"{capital(name) or figure.id.replace('_', ' ')}: {self.teller.formula(figure)}"
+            words = f"{capital(name or called(figure.id))}: {self.teller.formula(figure)}"
             known = _told.put(token, (figure, f"figure {figure.id} {hash_free(figure)}", words))
         return known[1:]
 

@@ -1,5 +1,6 @@
 """The plan as lines: what it comes to, what to buy, the steps in order, what cannot be undone, what remains."""
 
+from advisor.advise.overrule import overruled
 from advisor.core.advice import Plan, Step
 from advisor.core.case import Case, Unknown
 from advisor.core.stages import STAGE_WORDS
@@ -114,11 +115,19 @@ def step_lines(base: RuleBase, teller: Teller, plan: Plan) -> list[str]:
 
 
 def warnings_at(base: RuleBase, plan: Plan) -> dict[OpId, list[str]]:
-    """What is told beside which step: dangers, and an option chosen against a ruling at its first step of its own."""
+    """What is told beside which step: dangers the head has no room for, and choices against the advice."""
     told = beside(base, plan)
-    for option in plan.advice.chosen():
+    for op, warnings in overruled_at(plan).items():
+        told.setdefault(op, []).extend(warnings)
+    return told
+
+
+def overruled_at(plan: Plan) -> dict[OpId, list[str]]:
+    """What rules an option out that was chosen all the same: at its first step that is, if there is one, its alone."""
+    told: dict[OpId, list[str]] = {}
+    for option in overruled(plan.advice):
         steps = [step for step in plan.steps if option.id in step.serves]
-        if option.rulings and steps:
+        if steps:
             first = min(steps, key=lambda step: len(step.serves))
             told.setdefault(first.op.id, []).append(warning(option))
     return told

@@ -9,7 +9,8 @@ from advisor.core.stages import STAGE_WORDS
 from advisor.report.advice import likely, minutes, teller_of
 from advisor.report.answers import told_answer
 from advisor.report.cautions import warned
-from advisor.report.plan import instruction
+from advisor.report.overrule import chosen_lines
+from advisor.report.plan import instruction, overruled_at
 from advisor.rulebase.base import RuleBase
 from advisor.words import capital
 
@@ -69,7 +70,10 @@ def _decided(plan: Plan) -> Iterator[Block]:
     for finding in plan.advice.findings:
         option = chosen.get(finding.id)
         mark = " (suggested)" if finding.id in plan.suggested else ""
-        yield Text(finding.words, f"{option.title}{mark}" if option else "Nothing is done about it here.")
+        held = plan.advice.choices.get(finding.id)
+        why = chosen_lines(plan.advice, option, held) if option and held and not mark else []
+        told = " ".join([f"{option.title}{mark}", *why]) if option else "Nothing is done about it here."
+        yield Text(finding.words, told)
     if not plan.advice.findings:
         yield Text("Nothing is wrong, as far as it has been told.")
 
@@ -113,12 +117,13 @@ def _at_hand(plan: Plan) -> Iterator[Block]:
 
 
 def _steps(base: RuleBase, case: Case, plan: Plan) -> Iterator[Block]:
-    teller, stage = teller_of(base, case), ""
+    teller, stage, against = teller_of(base, case), "", overruled_at(plan)
     for number, step in enumerate(plan.steps, 1):
         if step.op.stage != stage:
             stage = step.op.stage
             yield Heading(capital(STAGE_WORDS[step.op.stage]))
         first = "" if step.op.reversible else f"Cannot be undone. Before it, make sure that {step.op.check_before}."
+        first = " ".join([*against.get(step.op.id, ()), first]).strip()
         yield Tick(instruction(teller, step), str(number), first, f"{step.op.minutes.likely} min; took")
 
 

@@ -6,9 +6,11 @@ from pathlib import Path
 
 import pytest
 
+from advisor.advise.plan import make_plan
 from advisor.casefile import read_case
+from advisor.sheet.content import Text, Tick, blocks
 from tests.cli.saying import Say
-from tests.spine.worlds import BASE
+from tests.spine.worlds import BASE, world
 
 Copy = Callable[[str], Path]
 FINDING, FIX = "too_wide@trousers", "girth.fixes.center_back"
@@ -93,3 +95,15 @@ def test_a_choice_against_the_suggestion_is_told_with_its_reason(say: Say, copy:
         "Your reason: she is still growing" in plan
     )
     assert "was chosen against the advice" not in plan, "nothing warns of it"
+
+
+def test_the_sheet_to_work_from_tells_it_too(say: Say, copy: Copy) -> None:
+    path = copy("moth_queen")
+    say("choose", path, "4", "e", "--because", "the wings hide it")
+    case = read_case(path, BASE.questions()).case
+    plan = make_plan(BASE, world(case), case.choices, case.limits)
+    there = list(blocks(BASE, case, plan))
+    decided = [block.inner for block in there if isinstance(block, Text) and "the wings hide it" in block.inner]
+    assert len(decided) == 1 and f"Chosen against the advice. {RULING}" in decided[0]
+    warned = [block for block in there if isinstance(block, Tick) and "was chosen against the advice" in block.first]
+    assert len(warned) == 1 and "center-back seam" in warned[0].text

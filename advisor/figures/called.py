@@ -1,0 +1,131 @@
+"""What figures are called when they are told: fixes name them by short ids, which no person reads.
+
+A trailing number counts things of a kind: `button_3` is button 3. A fix may use one name as another does; the words
+are true of all.
+"""
+
+import re
+
+ACROSS = " across"
+_COUNTED = re.compile(r"[._](\d+)$")
+
+CALLED: dict[str, str] = {
+    "above": "how far above the edge",
+    "allowance": "cloth that stays below the new edge or seam",
+    "apart": "cloth between two darts",
+    "at_waist": "taken or given at the waist",
+    "back_finished": "the back when the elastic holds it",
+    "band_depth_cut": "depth of the band as it is cut",
+    "band_length_cut": "length of the band as it is cut",
+    "beyond": "into the sound cloth",
+    "blouse": "what blouses over",
+    "button": "button",
+    "buttonhole": "length of the buttonhole",
+    "buy": "length to buy",
+    "by": "by how much",
+    "center": "at the center seam",
+    "clear": "from the last stitching to the pocket",
+    "cover": "size of the piece when it is finished",
+    "cut": "cut to",
+    "darn": "length of the darn",
+    "dart_length": "length of the dart",
+    "darts": "number of darts",
+    "deep": "depth",
+    "depth": "depth",
+    "each": "at each place",
+    "each_edge": "at each edge",
+    "edge": "what the edge must come to",
+    "elastic": "elastic to cut",
+    "excess": "what is over",
+    "floor": "least distance from the end",
+    "fly": "what stays of the fly",
+    "fold": "turned over",
+    "fold_to_stitch": "from the fold to the stitching",
+    "foot": "at the foot",
+    "from_center": "from the center, dart",
+    "fullness": "times as full",
+    "gap_left": "gap that is left between the pockets",
+    "godet_cut": "width of the wedge as it is cut",
+    "gusset_cut": "width of the gusset as it is cut",
+    "half": "half of it",
+    "held": "what the allowance holds",
+    "hidden_room": "room behind each pleat",
+    "hip": "down to the hip",
+    "hip_depth": "down to the full seat",
+    "hole": "length of the buttonhole",
+    "hooks": "gaps between the hooks",
+    "intake": "taken by dart",
+    "keep": "allowance that is kept",
+    "layer": "on each layer",
+    "layer_left": "on each layer, left",
+    "layer_right": "on each layer, right",
+    "long": "length",
+    "loss_at_pockets": "what the seam takes at the pockets",
+    "lowered": "how far it comes down",
+    "mark": "from the top stop down to the mark",
+    "more": "that much more",
+    "most_each": "the most one dart takes",
+    "most_raise": "the most it can be raised",
+    "off": "what is cut off",
+    "open_by": "what stands open",
+    "over_quarter": "times as full over the whole quarter",
+    "part": "at this part",
+    "patch": "size of the patch as it is cut",
+    "per_seam": "at each seam",
+    "piece_cut": "length of the piece as it is cut",
+    "piece_finished": "length of the piece when it is finished",
+    "placed": "from the pocket to the raw edge of the flap",
+    "pleats": "number of pleats",
+    "raise": "how far it is raised",
+    "rest": "what the tape cannot share out",
+    "row": "row of gathering stitches",
+    "run": "run out over",
+    "run_out": "run out over",
+    "seam": "for the seam",
+    "seam_allowance": "seam allowance",
+    "sewn": "from the raw edge to the stitching",
+    "sewn_shut": "what is sewn shut",
+    "short": "what is short",
+    "shorten_by": "what has to go of the length",
+    "side": "at side seam",
+    "sides": "at the side seams",
+    "start": "from the end to the first",
+    "stays": "allowance that stays",
+    "strip": "depth of the strip",
+    "strip_cut": "width of the strip as it is cut",
+    "strip_hip": "width of the strip at the hip, as it is cut",
+    "strip_length_cut": "length of the strip as it is cut",
+    "strip_top": "width of the strip at the top, as it is cut",
+    "strip_width_cut": "width of the strip as it is cut",
+    "tack": "tack",
+    "tail": "tape left below the new stop",
+    "take": "taken altogether by one",
+    "taken": "what the fold takes up",
+    "top": "at the top",
+    "top_left": "at the top, left",
+    "top_right": "at the top, right",
+    "topstitched": "from the fold to the topstitching",
+    "total": "altogether",
+    "trunk_loss": "what the trunk loses, front and back together",
+    "turn_under": "turned under",
+    "under": "turned under",
+    "underlap": "underlap",
+    "uneven": "how uneven it is",
+    "up": "how far it goes up",
+    "wanted": "what is wanted",
+    "wanting": "what is wanting",
+    "wide": "width",
+    "zone": "middle of the quarter, where it is fuller",
+}
+
+
+def called(id: str) -> str:
+    """What the figure `id` is called; one nobody named, by its id without marks."""
+    if id in CALLED:
+        return CALLED[id]
+    if id.endswith(ACROSS):
+        return "what that is for a length across the seam"
+    counted = _COUNTED.search(id)
+    name = id[: counted.start()] if counted else id
+    words = CALLED.get(name, name.replace("_", " "))
+    return f"{words} {counted[1]}" if counted else words
