@@ -2,7 +2,8 @@
 
 from advisor.knowledge import Trait, Veto, fires, given, near, offered, one_of, problem, such_that, trait
 
-OPEN = ("general.fixes.leave", "cloth.fixes.hand_over")
+# A bag alters nothing, and whoever the garment goes to is spared the dust.
+OPEN = ("general.fixes.leave", "cloth.fixes.hand_over", "cloth.fixes.bag_and_ask")
 
 rule = Veto(
     title="A protective garment is not altered",
@@ -31,6 +32,7 @@ rule = Veto(
     near=(
         near("it is left as it is", at=0, fix="general.fixes.leave"),
         near("it is handed over", at=0, fix="cloth.fixes.hand_over"),
+        near("unknown dust is bagged first", at=0, fix="cloth.fixes.bag_and_ask"),
         near("an ordinary garment", at=2, word="no"),
     ),
 )
