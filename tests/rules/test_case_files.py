@@ -1,5 +1,6 @@
 """The worked cases of cases/: each reads, each has a plan, and the plan says what the case is there to show."""
 
+from functools import cache
 from pathlib import Path
 
 import pytest
@@ -15,6 +16,7 @@ CASES = Path(__file__).parents[2] / "cases"
 NAMES = sorted(path.stem for path in CASES.glob("*.toml"))
 
 
+@cache
 def opened(name: str) -> Plan:
     """The plan of one case file."""
     case = read_case(CASES / f"{name}.toml", base().questions()).case
