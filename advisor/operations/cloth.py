@@ -18,7 +18,7 @@ from advisor.knowledge.view import View, plain
 SHRINK_EXAMPLE = Fraction(3, 100)
 """What plain cotton jersey loses in the wash: source SHR-KEM. It serves as an example, not as a promise."""
 CLEANING = ("wash cloth.washed", "dry-clean cloth.washed")
-NOT_PARTS = ("cloth", "wearer", "bench", "hardware")
+NOT_PARTS = ("cloth", "wearer", "bench", "hardware", "stain")
 
 
 def wash(view: View) -> Op:
@@ -92,9 +92,10 @@ def copy_off(view: View) -> Op:
     """Use it as the pattern for a new one."""
     return _whole(
         view, "copy", "fate", "table", Spread(60, 120, 240), "kept", "copied",
-        "Take photographs, lay it flat on paper without pulling, prick its seams through with a tracing wheel and "
-        "note every measure; cut the new one from that pattern. The old one stays in a box.",
-        materials=(Need("pattern paper"), Need("tracing wheel")),
+        "Take photographs, lay it flat on paper without pulling, and mark its seams through with pins set upright; "
+        "where even a pin tears it, lay thin paper over it and rub along the seams with a soft pencil. Note every "
+        "measure; make the new one from that pattern. The old one stays in a box.",
+        materials=(Need("pattern paper"), Need("fine pins"), Need("cloth for the new one")),
     )  # fmt: skip
 
 
@@ -216,7 +217,7 @@ def _clean(
         says=says,
         expects=(Put(f"{place}.washed", "no"), *untouched(view), *stay_put),
         effects=(Put(f"{place}.washed", "yes"), Put(f"{place}.ready", "no")),
-        needs=(*off, *rust_first(view), f"air {place}.store", f"launder {place}.store"),
+        needs=(*off, *rust_first(view), *_stains_first(view), f"air {place}.store", f"launder {place}.store"),
         reversible=False,
         check_before="the label allows it, and no rust mark is left that could still come out",
         figures=figures,
@@ -242,6 +243,12 @@ def _whole(
         effects=(Put(f"{place}.{slot}", after),),
         materials=materials,
     )
+
+
+def _stains_first(view: View) -> tuple[str, ...]:
+    """The operations that take stains out: the dryer after the wash would set what is left of them."""
+    places = sorted(view.model.places.items())
+    return tuple(f"wash out {name}.kind" for name, place in places if place.role == "stain")
 
 
 def _hardware(view: View) -> list[str]:

@@ -1,10 +1,14 @@
 """Stains: soaked out, washed out, bleached, covered. No iron and no dryer touches them before they are gone."""
 
+from dataclasses import replace
+
 from advisor.core.model import Put
 from advisor.core.work import Need, Op, Setup, Spread
+from advisor.knowledge.view import View
+from advisor.operations.cloth import untouched
 
 
-def soak(place: str, kind: str) -> Op:
+def soak(view: View, place: str, kind: str) -> Op:
     """What the stain is of, loosened: cold water for what a body makes, soap for grease, bleach for a white whole."""
     says, needs, minutes = {
         "body": (
@@ -26,17 +30,26 @@ def soak(place: str, kind: str) -> Op:
             Spread(20, 30, 45),
         ),
     }[kind]  # fmt: skip
-    return _op(f"soak {place}.kind", "soak", place, "table", minutes, says, kind, "soaked", needs)
+    return _whole(
+        view, _op(f"soak {place}.kind", "soak", place, "table", minutes, says, kind, "soaked", needs)
+    )
 
 
-def wash_out(place: str) -> Op:
-    """What was loosened, rinsed and washed out."""
-    return _op(
+def wash_out(view: View, place: str, once: bool = False) -> Op:
+    """What was loosened, rinsed and washed out; `once`: it may not be soaked again."""
+    again = "what still shows will stay, or is covered" if once else "if it shows, soak it once more"
+    out = _op(
         f"wash out {place}.kind", "wash", place, "table", Spread(20, 40, 90),
-        "Rinse until the water is clear and wash it as its label says. Look at the spot in daylight, still wet: if "
-        "it shows, soak it once more. Let it dry in the air; no iron, no dryer until it is gone.",
+        "Rinse until the water is clear and wash it as its label says. Look at the spot in daylight, still wet: "
+        f"{again}. Let it dry in the air; no iron, no dryer until it is gone.",
         "soaked", "washed out", (),
     )  # fmt: skip
+    return _whole(view, out)
+
+
+def _whole(view: View, op: Op) -> Op:
+    """`op` done while the garment is whole: opened edges would fray in the wash."""
+    return replace(op, expects=(*op.expects, *untouched(view)))
 
 
 def cover(place: str, kind: str) -> Op:

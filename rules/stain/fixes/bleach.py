@@ -5,7 +5,7 @@ from advisor.operations.stains import soak, wash_out
 
 
 def work(trouble: Trouble, view: View) -> Work:
-    return work_of((soak(trouble.place, "old"), wash_out(trouble.place)))
+    return work_of((soak(view, trouble.place, "old"), wash_out(view, trouble.place, once=True)))
 
 
 fix = Fix(
@@ -23,5 +23,6 @@ fix = Fix(
         "Never mix bleach with anything else: it gives off poisonous gas.",
         "Bleach weakens old cloth: do it once and not again.",
     ),
+    sews=False,
     work=work,
 )

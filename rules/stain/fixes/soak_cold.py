@@ -5,7 +5,7 @@ from advisor.operations.stains import soak, wash_out
 
 
 def work(trouble: Trouble, view: View) -> Work:
-    return work_of((soak(trouble.place, "body"), wash_out(trouble.place)))
+    return work_of((soak(view, trouble.place, "body"), wash_out(view, trouble.place)))
 
 
 fix = Fix(
@@ -17,5 +17,6 @@ fix = Fix(
     durability=5,
     visibility=1,
     cautions=("Cold water only, until it is gone.",),
+    sews=False,
     work=work,
 )

@@ -5,7 +5,7 @@ from advisor.operations.stains import soak, wash_out
 
 
 def work(trouble: Trouble, view: View) -> Work:
-    return work_of((soak(trouble.place, "grease"), wash_out(trouble.place)))
+    return work_of((soak(view, trouble.place, "grease"), wash_out(view, trouble.place)))
 
 
 fix = Fix(
@@ -16,5 +16,6 @@ fix = Fix(
     difficulty=1,
     durability=5,
     visibility=1,
+    sews=False,
     work=work,
 )
