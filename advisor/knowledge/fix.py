@@ -17,7 +17,9 @@ class Fix:
 
     title: an order ("Raise the waist seam"). why: what it does to cloth and body. wrong_when: when it is the
     wrong thing. cautions: what to be told before choosing. `closes` is False for a fix that leaves the
-    finding standing (leaving it as it is). `work` sizes it: numbers and operations.
+    finding standing (leaving it as it is). `sews` is False where no needle touches the cloth (washing, asking,
+    pulling at buttons): neither surface nor tired cloth makes that harder or shorter-lived. `work` sizes it:
+    numbers and operations.
     """
 
     title: str
@@ -30,6 +32,7 @@ class Fix:
     work: Callable[[Trouble, View], Work]
     cautions: tuple[str, ...] = ()
     closes: bool = True
+    sews: bool = True
 
 
 def nothing_to_do(trouble: Trouble, view: View) -> Work:

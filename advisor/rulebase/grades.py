@@ -57,11 +57,11 @@ class GradeBook:
         difficulty, durability = fix.difficulty, fix.durability
         because: list[str] = []
         for shift in self.shape.shift:
-            if fix.closes and _holds(shift, model) and difficulty < 5:
+            if fix.closes and fix.sews and _holds(shift, model) and difficulty < 5:
                 difficulty = min(5, difficulty + shift.difficulty)
                 because.append(f"harder: {shift.because}")
         for cap in self.shape.cap:
-            if fix.closes and _holds(cap, model) and durability > cap.durability:
+            if fix.closes and fix.sews and _holds(cap, model) and durability > cap.durability:
                 durability = cap.durability
                 because.append(f"wears out sooner: {cap.because}")
         return Grades(difficulty, durability, fix.visibility, tuple(because))

@@ -20,5 +20,6 @@ fix = Fix(
         "Mold can make people ill: a mask and gloves, outdoors, and not at all for whoever reacts to it; where there "
         "is much of it, ask a professional.",
     ),
+    sews=False,
     work=work,
 )

@@ -20,5 +20,6 @@ fix = Fix(
         "Follow the rules of the place for lead and asbestos: no shaking, no blowing, not with the family wash; "
         "whoever launders it is told in writing.",
     ),
+    sews=False,
     work=work,
 )

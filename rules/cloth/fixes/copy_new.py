@@ -16,5 +16,6 @@ fix = Fix(
     difficulty=4,
     durability=5,
     visibility=1,
+    sews=False,
     work=work,
 )

@@ -21,5 +21,6 @@ fix = Fix(
         "Oil-soaked cotton can catch fire by itself: lay it flat outdoors, and ask the fire service if there is much "
         "of it.",
     ),
+    sews=False,
     work=work,
 )

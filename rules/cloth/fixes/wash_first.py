@@ -20,5 +20,6 @@ fix = Fix(
     durability=5,
     visibility=1,
     cautions=("Rust and stains come out before hot water and before the dryer: heat sets them.",),
+    sews=False,
     work=work,
 )
