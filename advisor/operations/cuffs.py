@@ -286,7 +286,9 @@ def lengthen_slits(view: View, place: str, by: Figure) -> tuple[Op, ...]:
         figures={"by": by},
         materials=(Need("thin cloth for the bands of two slits"), Need("thread to match")),
     )
-    after = press(f"{place}.press", f"the slits above {view.words(place)}", Spread(3, 5, 8), "finish")
+    pressed = press(f"{place}.press", f"the slits above {view.words(place)}", Spread(3, 5, 8), "finish")
+    # An id of its own: worn cuffs are pressed long before the slits are cut.
+    after = replace(pressed, id=f"press {place}.slit")
     return cut, sew, after
 
 
