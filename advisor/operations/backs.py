@@ -53,7 +53,8 @@ def mark_back_darts(view: View, place: str, plan: BackDarts) -> Op:
         minutes=Spread(10, 15, 25),
         says=(
             f"Mark the middle of each dart {where}, straight along the thread. It is widest at the waist and "
-            "{dart_length} long, pointed at both ends; the upper point stays 1 in below the shoulder blade."
+            "{dart_length} long, pointed at both ends; the upper point stays 1 in below the shoulder blade. "
+            "Pin them and reach forward: the points must not poke."
         ),
         expects=(Put(f"{place}.fold", "flat"),),
         effects=(Put(f"{place}.fold", "marked"),),

@@ -132,7 +132,8 @@ FINISH = {
 def finish_sides(view: View, place: str, way: str) -> Op:
     """Finish and press, `way` being one of FINISH; the hem sewn again over the seams."""
     how, minutes = FINISH[way]
-    hem = "" if at_waist(view, place) else " Fold the hem over the new seams and sew it as it was."
+    again = " Fold the hem over the new seams and sew it; where it is made anew later, only pin it."
+    hem = "" if at_waist(view, place) else again
     return Op(
         id=f"finish {place}.sides",
         stage="girth",

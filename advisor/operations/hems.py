@@ -85,7 +85,9 @@ def mark_line(view: View, place: str, by: Figure, which: str) -> Op:
     if differing(view, place):
         level = "so on the side you gave; on the other go by its label, if it has one. Mark every 2 to 3 in round."
     elif is_pair(view, place):
-        level = "put them together at the inner seam to see that they come out alike. Mark every 2 to 3 in round."
+        level = (
+            "mark every 2 to 3 in round. Take it off and lay them together at the inner seam: they must come out alike."
+        )
     else:
         level = (
             "level from the floor, in the shoes worn with it, she standing still and you going round her. Mark every "
@@ -99,8 +101,8 @@ def mark_line(view: View, place: str, by: Figure, which: str) -> Op:
         setup="body",
         minutes=Spread(5, 10, 20),
         says=(
-            f"With the garment on, pin the new edge {{by}} {which} the old one on {both(view, place)}: "
-            f"{level}{_hang(view, place)}"
+            f"{_hang(view, place)}With the garment on{_shod(view, place)}, pin the new edge {{by}} {which} the old one "
+            f"on {both(view, place)}: {level}"
         ),
         expects=(Put(f"{place}.hem", "open"),),
         effects=(Put(f"{place}.hem", "marked"), *leveled(view, place)),
@@ -135,7 +137,12 @@ def _hang(view: View, place: str) -> str:
     drops = view.has("cloth") and view.word(f"{view.one('cloth')}.surface") == "slippery"
     if not drops and view.mm(f"{place}.round") <= view.mm(f"{place}.round_above"):
         return ""
-    return " Bias and flared ends drop: let it hang first, 24 hours by two sources, 48 by a third."
+    return "Bias and flared ends drop: let it hang first, 24 hours by two sources, 48 by a third. "
+
+
+def _shod(view: View, place: str) -> str:
+    """A leg is measured down to the shoe."""
+    return " and the shoes worn with it" if view.model.places[place].role == "leg_end" else ""
 
 
 def cut_end(view: View, place: str, off: Figure, how: str, figures: Mapping[str, Figure], after: str = "marked") -> Op:
@@ -147,12 +154,21 @@ def cut_end(view: View, place: str, off: Figure, how: str, figures: Mapping[str,
         places=(place,),
         setup="table",
         minutes=Spread(5, 8, 15),
-        says=f"{_laid(view, place)} cut {{off}} off {how}",
+        says=f"{_laid(view, place)} cut {{off}} off {how}{_by_the_line(view, place, after)}",
         expects=(Put(f"{place}.hem", after),),
         effects=(Change(f"{place}.length", times(off, -1, "cut_off")), Put(f"{place}.hem", "raw")),
         reversible=False,
         check_before=CHECK,
         figures={"off": off, **figures},
+    )
+
+
+def _by_the_line(view: View, place: str, after: str) -> str:
+    """An edge that hung unevenly and was marked level loses more in some places than in others."""
+    if after != "marked" or f"{place}.level" not in view.model.states or view.word(f"{place}.level") != "drops":
+        return ""
+    return (
+        " It hung lower in places: there more falls away. Go by the new line all round, and by the old edge nowhere."
     )
 
 

@@ -33,6 +33,8 @@ def open_leg_seams(view: View, legs: str, which: str) -> Op:
         f"both {WHICH[which]} leg seams as far as the new line runs, and the hems for 2 in either side of them where "
         "it runs so far"
     )
+    if which == "inseams":
+        words += "; where it runs up to the crotch, the crotch seam too for 2 in either side of them"
     return open_seam(f"{legs}.{which}", words, minutes)
 
 
@@ -42,13 +44,25 @@ def sew_leg_seams(view: View, legs: str, which: str) -> Op:
     minutes = Spread(40, 60, 90) if felled else Spread(15, 25, 40)
     words = f"both {WHICH[which]} leg seams on the new line"
     sewn = sew_seam(f"{legs}.{which}", words, minutes, "girth")
-    last = " Fell them as they were, with two rows of topstitching, and press." if felled else " Finish and press them."
+    last = (
+        " Wear them for an hour so. Then trim one allowance to 1/4 in and the other to 1/2 in, which cannot be taken "
+        "back, fold the wide one over the narrow and fell it with two rows of topstitching, as it was. Press."
+        if felled
+        else " Finish and press them. Trim only after a day of wear and a wash."
+    )
+    crossing = (
+        " Where the new line runs up to the crotch, sew the crotch seam across it again last, twice."
+        if which == "inseams"
+        else ""
+    )
+    notions = (Need("topstitching thread to match"), Need("stout needle")) if felled else ()
     return replace(
         sewn,
+        materials=(*sewn.materials, *notions),
         says=(
             f"Baste {words}, front on back without drawing either, from the hem up. Try on, sit, climb a stair; see "
-            "that the creases hang straight. Then sew them, take the basting out and fold the hems up again, the "
-            f"seams in them slanted as a mirror of the leg above.{last} Trim only after a day of wear and a wash."
+            f"that the creases hang straight. Then sew them, and take the basting out.{last}{crossing} "
+            "Fold the hems up again, the seams in them slanted as a mirror of the leg above."
         ),
     )
 

@@ -36,13 +36,14 @@ def mark_armhole(view: View, place: str, by: Figure) -> Op:
         minutes=Spread(10, 15, 25),
         says=(
             "With the garment on, mark the new armhole {by} inside the old one at the shoulder, along the edge of the "
-            "bone; run into the old line at the notches, front and back. Left and right each for itself, then compare."
+            "bone; run into the old line at the notches, front and back. Left and right each for itself, then compare. "
+            "Baste the sleeves over it on the new line, nothing cut yet, and lift both arms; then take the basting out."
         ),
         expects=(Put(f"{place}.line", "none"), Put(f"{place}.seam", "open")),
         effects=(Put(f"{place}.line", "marked"),),
         try_on=True,
         figures={"by": by},
-        materials=(Need("marking chalk"),),
+        materials=(Need("marking chalk"), Need("basting thread")),
     )
 
 

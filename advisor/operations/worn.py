@@ -205,9 +205,10 @@ def resew(view: View, place: str) -> Op:
         setup="straight",
         minutes=Spread(8, 12, 20),
         says=(
-            "Take the loose stitching out. Sew the old line again, 1 in into the sound seam at both ends, with short "
-            "stitches of 2 mm and strong thread, and once more on top; in a curve draw the cloth a little as you sew, "
-            "so that the thread gives when she sits. Finish the edges and press."
+            "If the seam is opened for fitting below, leave it open: it is sewn twice on its new line then. Otherwise "
+            "take the loose stitching out and sew the old line again, 1 in into the sound seam at both ends, with "
+            "short stitches of 2 mm and strong thread, and once more on top; in a curve draw the cloth a little "
+            "as you sew, so that the thread gives when she sits. Finish the edges and press."
         ),
         expects=(Put(f"{place}.burst", view.word(f"{place}.burst")), *taped),
         effects=(Put(f"{place}.burst", "sewn again"),),
