@@ -6,8 +6,8 @@ rule = Answer(
     title="Take a wide hip in at the side seams",
     problem="hip_wide",
     fix="hip.fixes.side_seams",
-    why="Side seams run from waist to hip: one line takes both in, half at each side, and the gap between back "
-    "pockets stays.",
+    why="Side seams run from waist to hip: one line takes both in, half at each side, and what sits at "
+    "center back stays.",
     source="IKAT",
     when=(),
     fires=(

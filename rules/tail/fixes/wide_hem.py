@@ -23,6 +23,9 @@ fix = Fix(
     difficulty=2,
     durability=4,
     visibility=2,
-    cautions=("What is cut off cannot be let down again.",),
+    cautions=(
+        "What is cut off cannot be let down again.",
+        "See where the lowest button comes: 2 in above the new edge at the least, or take it and its hole out first.",
+    ),
     work=work,
 )
