@@ -36,7 +36,14 @@ def has_band(view: View) -> bool:
 
 def open_band(view: View, band: str) -> Op:
     """Unpick the band from the garment."""
-    return open_seam(f"{band}.seam", f"the seam that holds {view.words(band)}", Spread(12, 20, 35))
+    op = open_seam(f"{band}.seam", f"the seam that holds {view.words(band)}", Spread(12, 20, 35))
+    return replace(
+        op,
+        says=(
+            f"{op.says} Mark and take off any belt loops caught in it, and set them in again with it. A lining sewn "
+            "in with it comes off too, its pleats marked, and follows each seam that is moved."
+        ),
+    )
 
 
 def sew_band(view: View, band: str) -> Op:
@@ -74,9 +81,9 @@ def seam_band(view: View, band: str, excess: Figure) -> Op:
         says=(
             f"Mark two lines across {view.words(band)}, {{excess}} apart, where the garment's own seam meets it, "
             "center back to center back. Fold between them, right sides together, and sew line on line, {half} "
-            "from the fold: that takes out what the garment lost. If the garment was taken in at both sides, do it "
-            "at both sides instead, half each. Try it round the waist, then cut the fold away to {keep} each side "
-            f"and press the seam open.{curved}"
+            "from the fold: that takes out what the garment lost. A shaped or pieced band is seamed where the "
+            "garment lost it: at both sides, half each, if it was taken in there. Try it round the waist, then cut "
+            f"the fold away to {{keep}} each side and press the seam open.{curved}"
         ),
         expects=_bared(view, band, "none"),
         effects=(Change(f"{band}.edge", times(excess, -1, "seamed_out")),),

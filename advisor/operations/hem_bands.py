@@ -9,7 +9,7 @@ from advisor.core.figure import Figure, times
 from advisor.core.model import Change, Put
 from advisor.core.work import Need, Op, Spread
 from advisor.knowledge.view import View
-from advisor.operations.hems import CHECK, leveled, strips
+from advisor.operations.hems import CHECK, both, leveled, strips
 
 
 def take_cuff_off(view: View, place: str) -> Op:
@@ -136,7 +136,7 @@ def cut_edge_off(view: View, place: str, seam: Figure) -> Op:
         setup="table",
         minutes=Spread(8, 12, 20),
         says=(
-            f"Mark both ends of {view.words(place)} {{seam}} above the stitching of the old hem, level all round, and "
+            f"Mark {both(view, place)} {{seam}} above the stitching of the old hem, level all round, and "
             "cut the hems off whole. Mark inner and outer seam on them, and keep left and right apart."
         ),
         expects=(Put(f"{place}.hem", "sewn"),),

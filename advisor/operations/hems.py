@@ -90,8 +90,8 @@ def mark_line(view: View, place: str, by: Figure, which: str) -> Op:
         )
     else:
         level = (
-            "level from the floor, in the shoes worn with it, she standing still and you going round her. Mark every "
-            "2 to 3 in."
+            "level from the floor, in the shoes worn with it, she standing still and you going round her; alone, turn "
+            "against a table edge and chalk there. Mark every 2 to 3 in."
         )
     return Op(
         id=f"mark {place}.hem",

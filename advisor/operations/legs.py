@@ -45,8 +45,8 @@ def sew_leg_seams(view: View, legs: str, which: str) -> Op:
     words = f"both {WHICH[which]} leg seams on the new line"
     sewn = sew_seam(f"{legs}.{which}", words, minutes, "girth")
     last = (
-        " Wear them for an hour so. Then trim one allowance to 1/4 in and the other to 1/2 in, which cannot be taken "
-        "back, fold the wide one over the narrow and fell it with two rows of topstitching, as it was. Press."
+        " Trim one allowance to 1/4 in and the other to 1/2 in, fold the wide one over the narrow and fell it with "
+        "two rows of topstitching, as it was. Press."
         if felled
         else " Finish and press them. Trim only after a day of wear and a wash."
     )
@@ -59,6 +59,8 @@ def sew_leg_seams(view: View, legs: str, which: str) -> Op:
     return replace(
         sewn,
         materials=(*sewn.materials, *notions),
+        reversible=not felled,
+        check_before="they were worn basted and sat in: an allowance trimmed for felling is gone" if felled else "",
         says=(
             f"Baste {words}, front on back without drawing either, from the hem up. Try on, sit, climb a stair; see "
             f"that the creases hang straight. Then sew them, and take the basting out.{last}{crossing} "

@@ -51,7 +51,10 @@ def press(key: Key, words: str, minutes: Spread, stage: Stage) -> Op:
         places=(place_of(key),),
         setup="iron",
         minutes=minutes,
-        says=f"Press {words}: first flat as sewn, then open or to one side. Try the heat on an inside seam first.",
+        says=(
+            f"Press {words}: first flat as sewn, then open or to one side. Try the heat on an inside seam first; "
+            "where no iron may go, flatten it with the fingers or a smooth mallet."
+        ),
         expects=(Put(key, "due"),),
         effects=(Put(key, "done"),),
     )

@@ -128,8 +128,8 @@ def add_band(view: View, place: str, short: Figure) -> tuple[Op, ...]:
         setup="table",
         minutes=Spread(10, 15, 25),
         says=(
-            "Cut a band {wide} wide, in the curve of the edge and as long as it: {short} shows, {seam} is for the seam "
-            "and {hem} for the hem."
+            "Cut a band {wide} wide, in the curve of the edge and as long as it, and {seam} more at both ends: {short} "
+            "shows, {seam} is for the seam and {hem} for the hem. Hem its ends first, in line with the front edges."
         ),
         expects=(Put(f"{place}.strip", "none"),),
         effects=(Put(f"{place}.strip", "cut"),),
