@@ -58,6 +58,12 @@ def leveled(view: View, place: str) -> tuple[Put, ...]:
     return (Put(f"{place}.level", "level"),) if f"{place}.level" in view.model.states else ()
 
 
+def settled(view: View, place: str, word: str, becomes: str) -> tuple[Put, ...]:
+    """An edge found `word` (fallen, frayed) is settled with the work that is done on it anyway."""
+    key = f"{place}.edge"
+    return (Put(key, becomes),) if view.model.states.get(key) == word else ()
+
+
 def open_hem(view: View, place: str) -> Op:
     """Both hems unpicked and pressed flat: the turn-up hangs down."""
     down = view.measure(f"{place}.turn_up")
@@ -156,7 +162,11 @@ def cut_end(view: View, place: str, off: Figure, how: str, figures: Mapping[str,
         minutes=Spread(5, 8, 15),
         says=f"{_laid(view, place)} cut {{off}} off {how}{_by_the_line(view, place, after)}",
         expects=(Put(f"{place}.hem", after),),
-        effects=(Change(f"{place}.length", times(off, -1, "cut_off")), Put(f"{place}.hem", "raw")),
+        effects=(
+            Change(f"{place}.length", times(off, -1, "cut_off")),
+            Put(f"{place}.hem", "raw"),
+            *settled(view, place, "frayed", "cut away"),
+        ),
         reversible=False,
         check_before=CHECK,
         figures={"off": off, **figures},
@@ -237,7 +247,7 @@ def sew_hem(view: View, place: str, how: str, setup: Setup, minutes: Spread) -> 
         minutes=minutes,
         says=f"{how} Press last, on the wrong side.",
         expects=(Put(f"{place}.hem", "turned"),),
-        effects=(Put(f"{place}.hem", "sewn"),),
+        effects=(Put(f"{place}.hem", "sewn"), *settled(view, place, "down", "sewn again")),
         materials=(Need("thread to match"),),
     )
 

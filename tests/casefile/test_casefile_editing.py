@@ -134,9 +134,7 @@ def test_new_tables_are_put_in_the_order_of_a_new_file() -> None:
 
 
 def test_a_missing_last_line_break_is_no_trouble() -> None:
-    case = answering(
-        parse_case(HEAD + '[answers.waist]\nsits = "low"', GARMENTS), waist__round=Known(Fraction(0))
-    )
+    case = answering(parse_case(HEAD + '[answers.waist]\nsits = "low"', GARMENTS), waist__round=Known(Fraction(0)))
     new = edit(HEAD + '[answers.waist]\nsits = "low"', case)
     assert new == HEAD + '[answers.waist]\nsits = "low"\nround = "0 in"\n'
 
@@ -176,8 +174,7 @@ def test_inline_tables_are_written_again_whole_and_nothing_else() -> None:
     text = HEAD + 'answers = { waist = { sits = "low", round = "27" } } # all\n[limits]\nhardest = 4 # me\n'
     case = answering(parse_case(text, GARMENTS), waist__sits=None, hem__depth=Known(Fraction(254)))
     assert edit(text, case) == HEAD + (
-        'answers = { waist = { round = "27 in" }, hem = { depth = "10 in" } } # all\n'
-        "[limits]\nhardest = 4 # me\n"
+        'answers = { waist = { round = "27 in" }, hem = { depth = "10 in" } } # all\n[limits]\nhardest = 4 # me\n'
     )
 
 
@@ -232,7 +229,4 @@ def test_what_cannot_be_edited_so_is_laid_out_anew_with_its_comments(monkeypatch
 def test_default_limits_are_not_written_into_a_file_without_them() -> None:
     old = parse_case(HEAD, GARMENTS)
     assert old.limits == Limits()
-    assert (
-        edit(HEAD, answering(old, waist__sits=Unknown()))
-        == HEAD + "\n[answers.waist]\nsits = { unknown = true }\n"
-    )
+    assert edit(HEAD, answering(old, waist__sits=Unknown())) == HEAD + "\n[answers.waist]\nsits = { unknown = true }\n"

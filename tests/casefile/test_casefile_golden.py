@@ -23,9 +23,7 @@ CASE = Case(
     answers={
         "waist.sits": Known("low", "told"),
         "waist.low_by": Known(Fraction("38.1"), "measured", "2026-11-25T09:30:00"),  # 1.5 x 25.4
-        "waist.pinned": Known(
-            Fraction("50.8"), "pinned", told="a fold 1/2 in deep at each of two places"
-        ),  # 2 x 25.4
+        "waist.pinned": Known(Fraction("50.8"), "pinned", told="a fold 1/2 in deep at each of two places"),  # 2 x 25.4
         "waist.round": Known(Fraction("698.5"), "told"),  # 27.5 x 25.4
         "front.zipper_kind": Unknown("2026-11-25T09:40:00"),
         "front.zipper": Known(Fraction(555), "told"),

@@ -22,11 +22,7 @@ def _flip(data: bytes, rng: Random) -> bytes:
 
 def _put(data: bytes, rng: Random) -> bytes:
     at = rng.randrange(len(data))
-    return (
-        data[:at]
-        + rng.choice((b'"', b"'", b"[", b"]", b"{", b"=", b"\n", b"\x1b", b"9", b"\xff"))
-        + data[at:]
-    )
+    return data[:at] + rng.choice((b'"', b"'", b"[", b"]", b"{", b"=", b"\n", b"\x1b", b"9", b"\xff")) + data[at:]
 
 
 def _truncate(data: bytes, rng: Random) -> bytes:
@@ -171,7 +167,5 @@ def test_files_made_to_choke_a_reader_are_refused_soon(text: str) -> None:
 
 def test_many_dots_in_texts_and_comments_are_no_deep_name() -> None:
     dots = ".".join("ab" * 50)
-    case = parse_case(
-        f"# {dots}\n{_HEAD}story = '{dots}'\n[choices]\n'{dots}' = {{ fix = '{dots}' }}", GARMENTS
-    )
+    case = parse_case(f"# {dots}\n{_HEAD}story = '{dots}'\n[choices]\n'{dots}' = {{ fix = '{dots}' }}", GARMENTS)
     assert case.story == dots and list(case.choices) == [dots]

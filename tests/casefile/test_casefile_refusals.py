@@ -91,9 +91,7 @@ LINELESS = {"'version' is missing", "'garment' is missing"}
 ELSEWHERE = {"there is no 'lining' here": 1, "'what' is missing": -2}
 
 
-@pytest.mark.parametrize(
-    ("old", "new", "what", "hint"), MISTYPED, ids=[f"{o} -> {n}" for o, n, _, _ in MISTYPED]
-)
+@pytest.mark.parametrize(("old", "new", "what", "hint"), MISTYPED, ids=[f"{o} -> {n}" for o, n, _, _ in MISTYPED])
 def test_a_mistake_is_named_with_line_reason_and_remedy(old: str, new: str, what: str, hint: str) -> None:
     text = GOLDEN.read_text()
     assert text.count(old) >= 1

@@ -159,14 +159,11 @@ def test_answers_are_laid_out_in_the_order_of_the_questions() -> None:
     case = replace(
         new_case("x", "one_piece", "in"),
         answers={
-            key: Known(Fraction(0))
-            for key in ("hem.sweep", "front.zipper", "waist.round", "hem.depth", "waist.low_by")
+            key: Known(Fraction(0)) for key in ("hem.sweep", "front.zipper", "waist.round", "hem.depth", "waist.low_by")
         },
     )
     rows = [
-        row.partition(" =")[0]
-        for row in case_text(case, GARMENTS).splitlines()
-        if "0 in" in row or "[answers." in row
+        row.partition(" =")[0] for row in case_text(case, GARMENTS).splitlines() if "0 in" in row or "[answers." in row
     ]
     assert [row for row in rows if not row.startswith("#")] == [
         *(

@@ -146,7 +146,7 @@ class ClipsSide:
             case 2:
                 offer = f'(problem ?problem) (name "{card.problem}") (place ?place) (role {role})'  # type: ignore[attr-defined]
                 return f"(assert (Offer {offer} (fix {value})))"
-        return f"(assert (Veto (problem ?problem) (rule \"{id}\") (fix {value})))"
+        return f'(assert (Veto (problem ?problem) (rule "{id}") (fix {value})))'
 
     def _action(self, id: str, card: Card, names: list[str]) -> Callable[..., Any]:
         """What a firing calls: it answers the amount of a problem, or the fix that is offered or ruled out."""

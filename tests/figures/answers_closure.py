@@ -102,8 +102,7 @@ def _(given):
 def _(given):
     total = given["total_cm"] * CM
     return {
-        f"{thread}_cm": stitches.thread_part(total, given[f"{thread}_share"]) / CM
-        for thread in ("needle", "looper")
+        f"{thread}_cm": stitches.thread_part(total, given[f"{thread}_share"]) / CM for thread in ("needle", "looper")
     }
 
 

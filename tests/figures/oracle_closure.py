@@ -123,9 +123,7 @@ def larger_by(old, new):
     return taped_round(new, 3) - taped_round(old, 3)
 
 
-@oracle(
-    buttons.gap_even, lambda d: {"first": d.inch(0, 2), "last": d.inch(10, 30), "buttons": d.whole(2, 12)}
-)
+@oracle(buttons.gap_even, lambda d: {"first": d.inch(0, 2), "last": d.inch(10, 30), "buttons": d.whole(2, 12)})
 def gap_found(first, last, buttons):
     return solve(lambda gap: first + sum(gap for _ in range(buttons - 1)), last)
 
@@ -172,9 +170,7 @@ def from_lignes(ligne):
     return from_inches(ligne / 40)
 
 
-@oracle(
-    buttons.tacks_between, lambda d: {"holes": tuple(d.inch(4 * n, 4 * n + 3) for n in range(d.whole(2, 7)))}
-)
+@oracle(buttons.tacks_between, lambda d: {"holes": tuple(d.inch(4 * n, 4 * n + 3) for n in range(d.whole(2, 7)))})
 def midway(holes):
     return tuple(strip(upper, lower).centroid.x for upper, lower in pairwise(holes))
 
@@ -193,9 +189,7 @@ def folded_strip_in_seam(overlap, allowance):
     return path((allowance, 0), (overlap, 0), (-overlap, 0), (-allowance, 0)).length
 
 
-@oracle(
-    plackets.strip_length, lambda d: {"opening": d.inch(5, 30), "top": d.inch(0, 1), "bottom": d.inch(0, 2)}
-)
+@oracle(plackets.strip_length, lambda d: {"opening": d.inch(5, 30), "top": d.inch(0, 1), "bottom": d.inch(0, 2)})
 def opening_and_ends(opening, top, bottom):
     return span(strip(-top, 0).union(strip(0, opening)).union(strip(opening, opening + bottom)))
 

@@ -16,15 +16,11 @@ def line_outside(total):
 
 @oracle(letout.holds, lambda d: {"allowance": d.inch(0, 2), "keep": d.inch(0, 1), "seams": d.whole(1, 4)})
 def allowances_opened(allowance, keep, seams):
-    sides = [
-        strip(0, allowance).difference(strip(allowance - keep, allowance + 50)) for _ in range(2 * seams)
-    ]
+    sides = [strip(0, allowance).difference(strip(allowance - keep, allowance + 50)) for _ in range(2 * seams)]
     return sum(side.length for side in sides) if allowance > keep else 0.0
 
 
-@oracle(
-    letout.left_over, lambda d: {"allowance": d.inch(2, 3), "total": d.inch(0, 4), "seams": d.whole(1, 4)}
-)
+@oracle(letout.left_over, lambda d: {"allowance": d.inch(2, 3), "total": d.inch(0, 4), "seams": d.whole(1, 4)})
 def left_beyond(allowance, total, seams):
     moved = panels_narrowed(total, seams)
     return strip(0, allowance).difference(strip(-1, moved)).length
@@ -35,9 +31,7 @@ def still_open(wanted, available):
     return strip(0, wanted).difference(strip(0, available)).length if wanted else 0.0
 
 
-@oracle(
-    letout.inset_cut, lambda d: {"wanting": d.inch(0, 4), "insets": d.whole(1, 4), "allowance": d.inch(0, 1)}
-)
+@oracle(letout.inset_cut, lambda d: {"wanting": d.inch(0, 4), "insets": d.whole(1, 4), "allowance": d.inch(0, 1)})
 def inset_walked(wanting, insets, allowance):
     return path((allowance, 0), (seam_found(wanting, insets), 0), (allowance, 0)).length
 

@@ -50,9 +50,7 @@ def overlapped(total):
 @oracle(seams.per_layer, lambda d: {"total": d.inch(0, 6), "seams": d.whole(1, 8)})
 def panels_narrowed(total, seams):
     full = sum(box(0, 0, 1000, 1).area for _ in range(seams))
-    return solve(
-        lambda edge: full - sum(box(edge, 0, 1000 - edge, 1).area for _ in range(seams)), total, high=500
-    )
+    return solve(lambda edge: full - sum(box(edge, 0, 1000 - edge, 1).area for _ in range(seams)), total, high=500)
 
 
 @oracle(
@@ -150,9 +148,7 @@ def dart_across(intake, from_point, length):
     return wedge(intake, length).intersection(across(from_point - length)).length
 
 
-@oracle(
-    darts.most_for_length, lambda d: {"length": d.inch(1, 9), "cloth": d.one_of("wool", "crisp", "other")}
-)
+@oracle(darts.most_for_length, lambda d: {"length": d.inch(1, 9), "cloth": d.one_of("wool", "crisp", "other")})
 def intake_borne(length, cloth):
     return solve(lambda intake: intake * DART[cloth], length)
 
@@ -243,9 +239,7 @@ def slope_by_angle(intake, length):
 # --- waist
 
 
-@oracle(
-    waist.band_finished, lambda d: {"body": d.inch(20, 50), "ease": d.inch(0, 2), "underlap": d.inch(0, 2)}
-)
+@oracle(waist.band_finished, lambda d: {"body": d.inch(20, 50), "ease": d.inch(0, 2), "underlap": d.inch(0, 2)})
 def band_walked(body, ease, underlap):
     return path((body, 0), (ease, 0), (underlap, 0)).length
 

@@ -117,9 +117,7 @@ def three_layers(finished):
     return knife(4, finished / 4, finished / 4).length
 
 
-@oracle(
-    pleats.gapped_finished, lambda d: {"pleats": d.whole(1, 8), "width": d.inch(1, 2), "gap": d.inch(0, 2)}
-)
+@oracle(pleats.gapped_finished, lambda d: {"pleats": d.whole(1, 8), "width": d.inch(1, 2), "gap": d.inch(0, 2)})
 def gapped_span(pleats, width, gap):
     return span(path(*[(width, 0), (-width, 0), (width, 0), (gap, 0)] * pleats))
 
@@ -260,9 +258,7 @@ def edge_found(difference, edges):
 def arc(radius, part):
     """A part of a circle as a line of 4,000 corners."""
     turn = 2 * math.pi * part
-    return LineString(
-        [(radius * math.cos(turn * i / 4000), radius * math.sin(turn * i / 4000)) for i in range(4001)]
-    )
+    return LineString([(radius * math.cos(turn * i / 4000), radius * math.sin(turn * i / 4000)) for i in range(4001)])
 
 
 ARC = 0.002
@@ -310,9 +306,7 @@ def shrunk_to(wanted, share):
 # --- elastic
 
 
-@oracle(
-    elastic.cut, lambda d: {"finished": d.inch(6, 20), "share": d.share("0.8", "1"), "join": d.inch(0, 2)}
-)
+@oracle(elastic.cut, lambda d: {"finished": d.inch(6, 20), "share": d.share("0.8", "1"), "join": d.inch(0, 2)})
 def elastic_laid(finished, share, join):
     return affinity.scale(strip(0, finished), share, 1).length + join
 
@@ -357,9 +351,7 @@ def patch_grown(hole, weak, margin):
     return span(box(0, 0, hole + 1, 1).buffer(weak + margin, join_style="mitre")) - 1
 
 
-@oracle(
-    patches.cut, lambda d: {"hole": d.inch(0, 3), "margin": d.inch("1/2", 1), "turn_under": d.inch(0, "1/4")}
-)
+@oracle(patches.cut, lambda d: {"hole": d.inch(0, 3), "margin": d.inch("1/2", 1), "turn_under": d.inch(0, "1/4")})
 def patch_grown_twice(hole, margin, turn_under):
     finished = box(0, 0, hole + 1, 1).buffer(margin, join_style="mitre")
     return span(finished.buffer(turn_under, join_style="mitre") if turn_under else finished) - 1

@@ -135,9 +135,7 @@ def minutes_walked(parts):
     return math.fsum(parts)
 
 
-@oracle(
-    estimate.sum_spread, lambda d: {"spreads": tuple(d.whole(0, 30) for _ in range(d.whole(1, 6)))}, ROUNDED
-)
+@oracle(estimate.sum_spread, lambda d: {"spreads": tuple(d.whole(0, 30) for _ in range(d.whole(1, 6)))}, ROUNDED)
 def spread_of_all_ways(spreads):
     """Every part early or late by its spread, each by itself: the spread over all the ways."""
     ways = [sum(way) for way in product(*[(-part, part) for part in spreads])]

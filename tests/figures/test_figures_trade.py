@@ -160,9 +160,7 @@ def test_allowances_let_out_on_both_sides() -> None:
 
 
 def test_elastic_still_passes_the_hip() -> None:
-    assert (
-        elastic.pass_margin(elastic.stretched(inches(42), inches(26), inches(3) / inches(2)), inches(38)) == 0
-    )
+    assert elastic.pass_margin(elastic.stretched(inches(42), inches(26), inches(3) / inches(2)), inches(38)) == 0
     assert elastic.CUT_SHARE[0] * 100 == 85 and elastic.CUT_SHARE[1] * 100 == 90
 
 
@@ -187,8 +185,7 @@ def test_buttons_stand_at_every_stress_point() -> None:
     gaps = [lower - upper for upper, lower in pairwise(row)]
     assert max(gaps) <= inches("3 1/2") and sum(gaps) == last - first
     assert len(row) == 1 + sum(
-        buttons.gaps_in(b - a, inches("3 1/2"))
-        for a, b in [(first, bust), (bust, waistline), (waistline, last)]
+        buttons.gaps_in(b - a, inches("3 1/2")) for a, b in [(first, bust), (bust, waistline), (waistline, last)]
     )
 
 

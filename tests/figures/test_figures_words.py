@@ -80,9 +80,7 @@ def test_docstring_and_source(formula: Formula[..., Any]) -> None:
     told = " ".join((formula.__doc__ or "").split())
     assert len(told) > 60
     if formula.source in SOURCES:
-        assert re.search(rf"\bSources? .*\b{re.escape(formula.source)}\b", told), (
-            "the docstring names its source"
-        )
+        assert re.search(rf"\bSources? .*\b{re.escape(formula.source)}\b", told), "the docstring names its source"
     else:
         assert formula.source in MARKS
         assert re.search("Common practice|From memory|[Gg]eometry|By definition", told)
@@ -126,6 +124,4 @@ def test_source_records_are_whole() -> None:
     for key, record in SOURCES.items():
         assert record["title"] and record["quality"], key
         assert record["seen"] in SEEN, key
-        assert record["seen"] == "page" or "page" not in record, (
-            f"{key}: a page number only where it was seen"
-        )
+        assert record["seen"] == "page" or "page" not in record, f"{key}: a page number only where it was seen"

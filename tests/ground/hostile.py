@@ -13,9 +13,7 @@ C1 = [chr(code) for code in range(0x80, 0xA0)]
 # Bidi_Control: the twelve characters of UAX #9, sections 2.1 to 2.6 (section numbers from memory).
 BIDI = [chr(code) for code in (0x061C, 0x200E, 0x200F, *range(0x202A, 0x202F), *range(0x2066, 0x206A))]
 SEPARATORS = ["\u2028", "\u2029"]
-NO_WIDTH = [
-    chr(code) for code in (0xAD, 0x180E, 0x200B, 0x200C, 0x200D, 0x2060, 0x2061, 0x2064, 0xFEFF, 0xFFF9)
-]
+NO_WIDTH = [chr(code) for code in (0xAD, 0x180E, 0x200B, 0x200C, 0x200D, 0x2060, 0x2061, 0x2064, 0xFEFF, 0xFFF9)]
 TAGS = [chr(code) for code in (0xE0001, 0xE0020, 0xE0041, 0xE007F)]
 SURROGATES = ["\ud800", "\udbff", "\udc1b", "\udc9b", "\udfff"]
 
@@ -94,9 +92,7 @@ def _short_escapes() -> list[str]:
 def _control_sequences() -> list[str]:
     finals = [chr(code) for code in range(0x40, 0x7F)]
     plain = [f"hem{start}2{final}" for start in CSI for final in finals]
-    some = [
-        f"{start}{given}{final}hem" for start in CSI for given in _CSI_PARAMETERS for final in "AHJKhlmnpqrtu"
-    ]
+    some = [f"{start}{given}{final}hem" for start in CSI for given in _CSI_PARAMETERS for final in "AHJKhlmnpqrtu"]
     return plain + some + [f"{CSI[0]}{middle}{final}" for middle in "!\"$' " for final in "pqrvwz{|}~"]
 
 
@@ -104,20 +100,14 @@ def _control_strings() -> list[str]:
     bodies = [(OSC, _OSC_BODIES), (DCS, _DCS_BODIES), (SOS, _STRING_BODIES), (PM, _STRING_BODIES)]
     bodies.append((APC, _STRING_BODIES))
     return [
-        f"hem{start}{body}{end}line"
-        for starts, texts in bodies
-        for start in starts
-        for body in texts
-        for end in ENDS
+        f"hem{start}{body}{end}line" for starts, texts in bodies for start in starts for body in texts for end in ENDS
     ]
 
 
 def _broken() -> list[str]:
     """Unterminated, split by other characters, nested in each other, very long."""
     splitters = ["\n", "\t", " ", "\u200b", "\u202e", "\x00", "\x7f", "\u0301", "\ufffd"]
-    split = [f"{ESC}{char}[31mhem" for char in splitters] + [
-        f"{ESC}]52;{char}c;aGVt{BEL}" for char in splitters
-    ]
+    split = [f"{ESC}{char}[31mhem" for char in splitters] + [f"{ESC}]52;{char}c;aGVt{BEL}" for char in splitters]
     nested = [
         f"{outer}{inner}0;hem{end}{end}"
         for outer in (OSC[0], DCS[0], APC[0], OSC[1], DCS[1])
@@ -255,9 +245,7 @@ def file_names() -> list[str]:
         "--help",
         "-o hem",
     ]
-    devices = [
-        f"{port}{digit}" for port in ("COM", "LPT", "com", "lpt") for digit in "0123456789\u00b9\u00b2\u00b3"
-    ]
+    devices = [f"{port}{digit}" for port in ("COM", "LPT", "com", "lpt") for digit in "0123456789\u00b9\u00b2\u00b3"]
     devices += [
         "CON",
         "PRN",

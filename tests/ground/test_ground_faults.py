@@ -268,9 +268,7 @@ def test_a_folder_that_cannot_be_flushed(bench: Bench, code: int) -> None:
     bench.judge(path, refusal, "flushing the folder")
 
 
-@pytest.mark.parametrize(
-    ("bench", "call"), [("create", "link"), ("overwrite", "replace")], indirect=["bench"]
-)
+@pytest.mark.parametrize(("bench", "call"), [("create", "link"), ("overwrite", "replace")], indirect=["bench"])
 def test_an_answer_lost_after_the_deed_is_not_told_as_untouched(bench: Bench, call: str) -> None:
     path = bench.fresh()
 

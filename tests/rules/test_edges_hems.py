@@ -21,6 +21,7 @@ from advisor.operations.shares import folded, shared
 from advisor.operations.side import ease_closing
 from tests.rules.mutate import Worked, base, closes, notices, plan_for, worked, world_for
 from tests.rules.test_lower_body import CLOSING
+from tests.rules.test_small_mends import MENDS
 
 ROLES = Path(__file__).resolve().parents[2] / "rules" / "roles"
 CLOTH = {"cloth.spare": "yes"}
@@ -115,7 +116,7 @@ def test_every_fix_of_these_topics_is_tried() -> None:
     wanted = {id for id in base().fixes if id.split(".")[0] in ("edges", "hems", "side")}
     # Setting a closing wider answers a slip and not a garment: no answer of hers makes the finding.
     # Those for skirts and for trouser legs are tried where such garments are.
-    tried = {fix for _, _, fix in OPTIONS} | {fix for *_, fix in CLOSING}
+    tried = {fix for _, _, fix in OPTIONS} | {fix for *_, fix in CLOSING} | {fix for *_, fix in MENDS}
     assert wanted - tried == {"side.fixes.ease_closing"}
 
 

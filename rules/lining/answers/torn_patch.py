@@ -1,0 +1,20 @@
+"""Patch a torn lining."""
+
+from advisor.knowledge import MATCH, Answer, Trait, fires, given, near, near_without, problem, trait
+
+rule = Answer(
+    title="Patch a torn lining",
+    problem="lining_torn",
+    fix="lining.fixes.patch_lining",
+    why="A small tear is closed before it runs; in a skirt one writer would rather renew or remove it.",
+    source="SEWAHOLIC",
+    when=(given("it is so", Trait(place=MATCH.place, slot="state", word="torn")),),
+    fires=(
+        fires("as found", problem("lining_torn", "lining", "lining", "mend"), trait("lining.state", "lining", "torn")),
+    ),
+    near=(
+        near("another problem", name="press_due"),
+        near("it is otherwise", at=1, word="seam"),
+        near_without("its state is not known", at=1),
+    ),
+)
