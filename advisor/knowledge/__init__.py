@@ -1,6 +1,7 @@
 """What a rule file imports: the cards, the facts, the words for conditions and examples, and lengths.
 
-A rule file takes everything from here, from `advisor.figures` (arithmetic) and from `advisor.operations` (work).
+A rule file takes everything from here, from `advisor.figures` (arithmetic) and from `advisor.operations` (work); one
+with many names takes those for its examples from `advisor.knowledge.examples`.
 """
 
 from advisor.core.model import Mm

@@ -1,21 +1,8 @@
 """What was pinned round the chest and what was measured there do not agree."""
 
 from advisor.figures.ease import READING_ERROR
-from advisor.knowledge import (
-    MATCH,
-    Find,
-    Measure,
-    Mm,
-    Trait,
-    fires,
-    given,
-    length,
-    measure,
-    near,
-    near_without,
-    such_that,
-    trait,
-)
+from advisor.knowledge import MATCH, Find, Measure, Mm, Trait, fires, given, near, near_without, such_that
+from advisor.knowledge.examples import length, measure, trait
 
 WITH = {"yes": "helped", "no": "alone"}
 

@@ -1,23 +1,8 @@
 """Four darts cannot bear the amount in the length there is."""
 
 from advisor.figures.darts import INTAKE_TO_LENGTH, MOST_INTAKE
-from advisor.knowledge import (
-    MATCH,
-    Measure,
-    Mm,
-    Trait,
-    Veto,
-    fires,
-    given,
-    length,
-    measure,
-    near,
-    near_without,
-    offered,
-    problem,
-    such_that,
-    trait,
-)
+from advisor.knowledge import MATCH, Measure, Mm, Trait, Veto, fires, given, near, near_without, such_that
+from advisor.knowledge.examples import length, measure, offered, problem, trait
 from advisor.operations.darts import BEARS, MOST_DARTS
 
 

@@ -1,20 +1,7 @@
 """The side seams do not hold enough to be let out."""
 
-from advisor.knowledge import (
-    MATCH,
-    Measure,
-    Mm,
-    Veto,
-    fires,
-    given,
-    length,
-    measure,
-    near,
-    near_without,
-    offered,
-    problem,
-    such_that,
-)
+from advisor.knowledge import MATCH, Measure, Mm, Veto, fires, given, near, near_without, such_that
+from advisor.knowledge.examples import length, measure, offered, problem
 from advisor.operations.bodies import KEEP
 
 

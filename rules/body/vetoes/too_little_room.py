@@ -1,21 +1,7 @@
 """Taken in as wanted, too little room would be left over the chest."""
 
-from advisor.knowledge import (
-    MATCH,
-    Measure,
-    Mm,
-    Trait,
-    Veto,
-    fires,
-    given,
-    length,
-    measure,
-    near,
-    offered,
-    problem,
-    such_that,
-    trait,
-)
+from advisor.knowledge import MATCH, Measure, Mm, Trait, Veto, fires, given, near, such_that
+from advisor.knowledge.examples import length, measure, offered, problem, trait
 
 LEAST = length("1 1/2 in")
 OF_THE_WHOLE = ("body.fixes.take_in_sides", "body.fixes.take_in_sides_felled", "body.fixes.back_pleat")

@@ -1,20 +1,7 @@
 """The snaps that closed the opening were taken off, and nothing took their place."""
 
-from advisor.knowledge import (
-    MATCH,
-    Find,
-    Joined,
-    Trait,
-    fires,
-    given,
-    joined,
-    length,
-    near,
-    near_without,
-    one_of,
-    such_that,
-    trait,
-)
+from advisor.knowledge import MATCH, Find, Joined, Trait, fires, given, near, near_without, such_that
+from advisor.knowledge.examples import joined, length, one_of, trait
 
 rule = Find(
     title="The snaps are off",

@@ -1,20 +1,7 @@
 """The zipper sticks, opens behind the slider, or has lost teeth."""
 
-from advisor.knowledge import (
-    MATCH,
-    Find,
-    Joined,
-    Trait,
-    fires,
-    given,
-    joined,
-    length,
-    near,
-    near_without,
-    one_of,
-    such_that,
-    trait,
-)
+from advisor.knowledge import MATCH, Find, Joined, Trait, fires, given, near, near_without, such_that
+from advisor.knowledge.examples import joined, length, one_of, trait
 
 IS = {"worn": "sticks, or opens again behind the slider", "broken": "has lost teeth, or its coil is torn"}
 

@@ -2,22 +2,8 @@
 
 from advisor.figures.buttons import hole_ball, hole_flat_thin, hole_thick, start_offered
 from advisor.figures.rows import lap_crosswise
-from advisor.knowledge import (
-    MATCH,
-    Measure,
-    Mm,
-    Trait,
-    Veto,
-    fires,
-    given,
-    measure,
-    near,
-    near_without,
-    offered,
-    problem,
-    such_that,
-    trait,
-)
+from advisor.knowledge import MATCH, Measure, Mm, Trait, Veto, fires, given, near, near_without, such_that
+from advisor.knowledge.examples import measure, offered, problem, trait
 
 CROSSWISE = frozenset(
     f"closure.fixes.{name}" for name in ("buttons", "buttons_by_hand", "buttons_over_fly", "buttons_over_fly_by_hand")

@@ -2,23 +2,8 @@
 
 from advisor.figures.plackets import strip_cut, strip_length
 from advisor.figures.trunk import DOMESTIC_ALLOWANCE
-from advisor.knowledge import (
-    MATCH,
-    Measure,
-    Mm,
-    Trait,
-    Veto,
-    fires,
-    given,
-    length,
-    measure,
-    near,
-    near_without,
-    offered,
-    problem,
-    such_that,
-    trait,
-)
+from advisor.knowledge import MATCH, Measure, Mm, Trait, Veto, fires, given, near, near_without, such_that
+from advisor.knowledge.examples import length, measure, offered, problem, trait
 
 HIDDEN = frozenset(("closure.fixes.hidden_placket", "closure.fixes.hidden_placket_by_hand"))
 FOOT = length("1 in")

@@ -1,23 +1,8 @@
 """More than two darts in a quarter take."""
 
 from advisor.figures.edges import QUARTERS, dart_most
-from advisor.knowledge import (
-    MATCH,
-    Measure,
-    Mm,
-    Trait,
-    Veto,
-    fires,
-    given,
-    length,
-    measure,
-    near,
-    near_without,
-    offered,
-    problem,
-    such_that,
-    trait,
-)
+from advisor.knowledge import MATCH, Measure, Mm, Trait, Veto, fires, given, near, near_without, such_that
+from advisor.knowledge.examples import length, measure, offered, problem, trait
 
 
 def most(kind: str, room: Mm) -> Mm:

@@ -2,23 +2,8 @@
 
 from advisor.figures.edges import take_up
 from advisor.figures.exact import inches
-from advisor.knowledge import (
-    MATCH,
-    Measure,
-    Mm,
-    Trait,
-    Veto,
-    fires,
-    given,
-    length,
-    measure,
-    near,
-    near_without,
-    offered,
-    problem,
-    such_that,
-    trait,
-)
+from advisor.knowledge import MATCH, Measure, Mm, Trait, Veto, fires, given, near, near_without, such_that
+from advisor.knowledge.examples import length, measure, offered, problem, trait
 
 HALF = inches("1/2")
 

@@ -1,23 +1,8 @@
 """More than the cloth takes up."""
 
 from advisor.figures.edges import QUARTERS, take_up
-from advisor.knowledge import (
-    MATCH,
-    Measure,
-    Mm,
-    Trait,
-    Veto,
-    fires,
-    given,
-    length,
-    measure,
-    near,
-    near_without,
-    offered,
-    problem,
-    such_that,
-    trait,
-)
+from advisor.knowledge import MATCH, Measure, Mm, Trait, Veto, fires, given, near, near_without, such_that
+from advisor.knowledge.examples import length, measure, offered, problem, trait
 
 
 def most(kind: str, edge: Mm, amount: Mm, spare_at: str) -> Mm:

@@ -2,22 +2,8 @@
 
 from advisor.figures.edges import drawn_fullness
 from advisor.figures.gathers import EASE_UP_TO, GATHERS_FROM
-from advisor.knowledge import (
-    MATCH,
-    Measure,
-    Trait,
-    Veto,
-    fires,
-    given,
-    length,
-    measure,
-    near,
-    near_without,
-    offered,
-    problem,
-    such_that,
-    trait,
-)
+from advisor.knowledge import MATCH, Measure, Trait, Veto, fires, given, near, near_without, such_that
+from advisor.knowledge.examples import length, measure, offered, problem, trait
 
 rule = Veto(
     title="Neither ease nor gathers",

@@ -1,22 +1,8 @@
 """Too full for the weight of the cloth."""
 
 from advisor.figures.edges import drawn_fullness, fullest
-from advisor.knowledge import (
-    MATCH,
-    Measure,
-    Trait,
-    Veto,
-    fires,
-    given,
-    length,
-    measure,
-    near,
-    near_without,
-    offered,
-    problem,
-    such_that,
-    trait,
-)
+from advisor.knowledge import MATCH, Measure, Trait, Veto, fires, given, near, near_without, such_that
+from advisor.knowledge.examples import length, measure, offered, problem, trait
 
 rule = Veto(
     title="Too full for this weight of cloth",

@@ -2,21 +2,8 @@
 
 from advisor.figures.edges import QUARTERS
 from advisor.figures.exact import inches
-from advisor.knowledge import (
-    MATCH,
-    Mm,
-    Trait,
-    Veto,
-    fires,
-    given,
-    length,
-    near,
-    near_without,
-    offered,
-    problem,
-    such_that,
-    trait,
-)
+from advisor.knowledge import MATCH, Mm, Trait, Veto, fires, given, near, near_without, such_that
+from advisor.knowledge.examples import length, offered, problem, trait
 
 LEAST = inches("1/4")
 

@@ -2,23 +2,8 @@
 
 from advisor.figures.edges import QUARTERS
 from advisor.figures.seams import shortest_run_out
-from advisor.knowledge import (
-    MATCH,
-    Measure,
-    Mm,
-    Trait,
-    Veto,
-    fires,
-    given,
-    length,
-    measure,
-    near,
-    near_without,
-    offered,
-    problem,
-    such_that,
-    trait,
-)
+from advisor.knowledge import MATCH, Measure, Mm, Trait, Veto, fires, given, near, near_without, such_that
+from advisor.knowledge.examples import length, measure, offered, problem, trait
 
 
 def layer(amount: Mm, spare_at: str) -> Mm:

@@ -1,21 +1,7 @@
 """Three seams answer a waist that is too wide for the center back alone."""
 
-from advisor.knowledge import (
-    MATCH,
-    Answer,
-    Measure,
-    Mm,
-    Trait,
-    fires,
-    given,
-    length,
-    measure,
-    near,
-    near_without,
-    problem,
-    such_that,
-    trait,
-)
+from advisor.knowledge import MATCH, Answer, Measure, Mm, Trait, fires, given, near, near_without, such_that
+from advisor.knowledge.examples import length, measure, problem, trait
 from advisor.operations.girth import loss_at_pockets
 from advisor.operations.three_seams import POCKETS_APART, center_bears
 

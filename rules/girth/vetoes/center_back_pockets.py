@@ -1,23 +1,8 @@
 """Taking in the center-back seam would bring the back pockets too near each other."""
 
 from advisor.figures.seams import POCKET_EDGE_FLOOR
-from advisor.knowledge import (
-    MATCH,
-    Measure,
-    Mm,
-    Trait,
-    Veto,
-    fires,
-    given,
-    length,
-    measure,
-    near,
-    near_without,
-    offered,
-    problem,
-    such_that,
-    trait,
-)
+from advisor.knowledge import MATCH, Measure, Mm, Trait, Veto, fires, given, near, near_without, such_that
+from advisor.knowledge.examples import length, measure, offered, problem, trait
 from advisor.operations.girth import loss_at_pockets
 
 FLOOR = 2 * POCKET_EDGE_FLOOR

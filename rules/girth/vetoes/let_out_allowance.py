@@ -1,21 +1,8 @@
 """The center-back seam does not hold enough to be let out."""
 
 from advisor.figures.exact import inches
-from advisor.knowledge import (
-    MATCH,
-    Measure,
-    Mm,
-    Veto,
-    fires,
-    given,
-    length,
-    measure,
-    near,
-    near_without,
-    offered,
-    problem,
-    such_that,
-)
+from advisor.knowledge import MATCH, Measure, Mm, Veto, fires, given, near, near_without, such_that
+from advisor.knowledge.examples import length, measure, offered, problem
 
 KEEP = inches("3/8")
 

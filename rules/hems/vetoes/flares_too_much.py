@@ -1,21 +1,7 @@
 """A flared end whose hem is too long round."""
 
-from advisor.knowledge import (
-    MATCH,
-    Measure,
-    Trait,
-    Veto,
-    fires,
-    given,
-    length,
-    measure,
-    near,
-    near_without,
-    offered,
-    problem,
-    such_that,
-    trait,
-)
+from advisor.knowledge import MATCH, Measure, Trait, Veto, fires, given, near, near_without, such_that
+from advisor.knowledge.examples import length, measure, offered, problem, trait
 from advisor.operations.hem_plans import fold_up_eases, fold_up_longer
 
 rule = Veto(

@@ -1,19 +1,7 @@
 """A tapered end whose hem is too short round."""
 
-from advisor.knowledge import (
-    MATCH,
-    Measure,
-    Veto,
-    fires,
-    given,
-    length,
-    measure,
-    near,
-    near_without,
-    offered,
-    problem,
-    such_that,
-)
+from advisor.knowledge import MATCH, Measure, Veto, fires, given, near, near_without, such_that
+from advisor.knowledge.examples import length, measure, offered, problem
 from advisor.operations.hem_plans import EACH_EDGE_MOST, fold_up_longer
 
 rule = Veto(

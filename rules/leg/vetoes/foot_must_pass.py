@@ -1,20 +1,7 @@
 """A foot would no longer pass the leg."""
 
-from advisor.knowledge import (
-    MATCH,
-    Measure,
-    Mm,
-    Veto,
-    fires,
-    given,
-    length,
-    measure,
-    near,
-    near_without,
-    offered,
-    problem,
-    such_that,
-)
+from advisor.knowledge import MATCH, Measure, Mm, Veto, fires, given, near, near_without, such_that
+from advisor.knowledge.examples import length, measure, offered, problem
 
 FIXES = (
     "leg.fixes.inseams",

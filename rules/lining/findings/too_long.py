@@ -1,20 +1,7 @@
 """A lining comes down too near the edge of the garment."""
 
-from advisor.knowledge import (
-    MATCH,
-    Find,
-    Joined,
-    Mm,
-    Trait,
-    fires,
-    given,
-    joined,
-    length,
-    near,
-    near_without,
-    such_that,
-    trait,
-)
+from advisor.knowledge import MATCH, Find, Joined, Mm, Trait, fires, given, near, near_without, such_that
+from advisor.knowledge.examples import joined, length, trait
 
 AS_FOUND = length("1/4 in")
 

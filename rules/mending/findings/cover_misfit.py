@@ -2,20 +2,8 @@
 
 from advisor.figures.exact import inches
 from advisor.figures.patches import finished
-from advisor.knowledge import (
-    MATCH,
-    Find,
-    Measure,
-    Mm,
-    Trait,
-    fires,
-    given,
-    length,
-    measure,
-    near,
-    such_that,
-    trait,
-)
+from advisor.knowledge import MATCH, Find, Measure, Mm, Trait, fires, given, near, such_that
+from advisor.knowledge.examples import length, measure, trait
 
 PATCH = inches("3/4")
 BEYOND = {

@@ -1,21 +1,8 @@
 """The back pockets stand too near each other once the center-back seam has been taken in."""
 
 from advisor.figures.seams import POCKET_EDGE_FLOOR
-from advisor.knowledge import (
-    MATCH,
-    Find,
-    Measure,
-    Mm,
-    Trait,
-    fires,
-    given,
-    length,
-    measure,
-    near,
-    near_without,
-    such_that,
-    trait,
-)
+from advisor.knowledge import MATCH, Find, Measure, Mm, Trait, fires, given, near, near_without, such_that
+from advisor.knowledge.examples import length, measure, trait
 
 FLOOR = 2 * POCKET_EDGE_FLOOR
 

@@ -1,20 +1,7 @@
 """A slit or vent is too short to walk in."""
 
-from advisor.knowledge import (
-    MATCH,
-    Find,
-    Joined,
-    Mm,
-    Trait,
-    fires,
-    given,
-    joined,
-    length,
-    near,
-    near_without,
-    such_that,
-    trait,
-)
+from advisor.knowledge import MATCH, Find, Joined, Mm, Trait, fires, given, near, near_without, such_that
+from advisor.knowledge.examples import joined, length, trait
 
 
 def off(over: Mm, slack: Mm, seam: str) -> bool:

@@ -1,20 +1,7 @@
 """Raising a waist would leave the trunk too little room to move."""
 
-from advisor.knowledge import (
-    MATCH,
-    Measure,
-    Mm,
-    Veto,
-    fires,
-    given,
-    length,
-    measure,
-    near,
-    near_without,
-    offered,
-    problem,
-    such_that,
-)
+from advisor.knowledge import MATCH, Measure, Mm, Veto, fires, given, near, near_without, such_that
+from advisor.knowledge.examples import length, measure, offered, problem
 
 
 def under_needed(loop: Mm, needed: Mm, amount: Mm) -> bool:
