@@ -32,7 +32,8 @@ def fed_by(world: World, key: Key) -> frozenset[Key]:
     garment, found, grew = world.garment, {key}, True
     gates = [(k, {gate for gate, _ in garment.questions[k].after}) for k in world.given]
     while grew:
-        more = {k for k, start in garment.measures.items() if start in found and k not in world.given}
+        # What was said to be as long as another is still worked out from that other.
+        more = {k for k, start in garment.measures.items() if world.given.get(k, start) in found}
         more |= {k for k, ways in garment.reckoned.items() if any(t.key in found for way in ways for t in way)}
         more |= {other for k, other in garment.compared.items() if k in found}
         more |= {k for k, entry in garment.by_word.items() if entry.state in found}

@@ -4,7 +4,8 @@
     write_case(opened, case, path, garments)     -> Opened; only the lines that differ are changed
     parse_case(text, garments)                   -> Case
     case_text(case, garments)                    -> the text of a new file
-    new_case, answered, chosen, chosen_all, recorded    -> the steps that change a Case
+    new_case, answered, chosen, chosen_all, picked_out, recorded    -> the steps that change a Case
+    still_to_tell(case)                          -> what was picked out and is not answered yet
 
 `garments` maps each garment's name to its questions by key. A file looks like this:
 
@@ -62,6 +63,9 @@ Answers stand in one table a place because one then types `low_by` under `[answe
 "waist.low_by" on every line, and because a place is what one has under the hands while measuring. Other TOML
 for the same (dotted keys, a table for one answer) is read too, and edited in its own way.
 
+A length that was seen to equal the one that stands in for it (a band and the edge it is sewn to) is written
+`"same as trousers.edge"`: measured later, both follow.
+
 A length that is on no tape is kept all the same: `"27 1/3 in"`, `"705.125 mm"`, and, for a fraction of a
 millimeter that neither can tell, `{ mm = "2095/7" }`, which only the program writes.
 
@@ -69,7 +73,7 @@ Every refusal is a CaseError with the file, the line where it can be told, what 
 Choices are not compared with the rules: one whose finding is gone is kept.
 """
 
-from advisor.casefile.changes import answered, chosen, chosen_all, new_case, recorded
+from advisor.casefile.changes import answered, chosen, chosen_all, new_case, picked_out, recorded, still_to_tell
 from advisor.casefile.fresh import case_text
 from advisor.casefile.reading import MIGRATIONS, Opened, parse_case, read_case
 from advisor.casefile.shape import VERSION
@@ -88,7 +92,9 @@ __all__ = [
     "chosen_all",
     "new_case",
     "parse_case",
+    "picked_out",
     "read_case",
     "recorded",
+    "still_to_tell",
     "write_case",
 ]

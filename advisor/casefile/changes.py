@@ -42,6 +42,25 @@ def answered(case: Case, key: Key, answer: Answer | None, at: str) -> Case:
     return _logged(replace(case, answers={**answers, key: answer}), at, f"{key}: {how}{again}")
 
 
+PICKED = "picked out, to be told"
+"""What the log says of a question that something was seen of, and whose answer is still to come."""
+
+
+def picked_out(case: Case, key: Key, at: str) -> Case:
+    """`case` with a line in the log that something was seen of `key`, which is still to be told."""
+    return _logged(case, at, f"{key}: {PICKED}")
+
+
+def still_to_tell(case: Case) -> tuple[Key, ...]:
+    """The keys that were picked out and not answered since, in the order they were picked."""
+    last: dict[Key, str] = {}
+    for entry in case.log:
+        key, _, what = entry.what.partition(": ")
+        last.pop(key, None)
+        last[key] = what
+    return tuple(key for key, what in last.items() if what == PICKED and key not in case.answers)
+
+
 def chosen(case: Case, finding: FindingId, choice: Choice | None, at: str) -> Case:
     """`case` with `choice` for `finding` and a line in the log; None withdraws it.
 

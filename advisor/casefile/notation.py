@@ -88,11 +88,18 @@ def _decimal(value: Fraction) -> str:
 
 
 def answer_node(answer: Answer, tape: TapeName) -> Node:
-    """An answer: the bare text where nothing else is known about it, else an inline table."""
+    """An answer: the bare text where nothing else is known about it, else an inline table.
+
+    A word with a point in it is no word but the key of a length that this one was said to equal.
+    """
     if isinstance(answer, Unknown):
         return {"unknown": "true", **_given(at=answer.at)}
     value = answer.value
-    row = length_row(value, tape) if isinstance(value, Fraction) else {"value": quoted(value)}
+    row = (
+        length_row(value, tape)
+        if isinstance(value, Fraction)
+        else {"value": quoted(f"same as {value}" if "." in value else value)}
+    )
     row |= _given(how="" if answer.how == "told" and not answer.at and not answer.told else answer.how)
     row |= _given(at=answer.at, told=answer.told)
     return row["value"] if list(row) == ["value"] else row

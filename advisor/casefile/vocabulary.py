@@ -47,7 +47,7 @@ def answer_of(row: AnswerRow, question: Question, tape: TapeName) -> Answer:
     if row.mm is not None:
         value: Fraction | str = _exact(row.mm, question, tape)
     else:
-        read = _word if question.kind == "word" else _length
+        read = _word if question.kind == "word" else _lent if _is_lent(row.value or "", question) else _length
         value = read(row.value or "", question, tape)
     return Known(value, row.how or "told", row.at, row.told)
 
@@ -61,6 +61,21 @@ def _word(word: str, question: Question, tape: TapeName) -> str:
         what = f"'{line(word, 60)}' is no answer to {question.key}"
         raise Fault(_path(question), what, nearest(word, question.words))
     return word
+
+
+SAME = "same as "
+
+
+def _is_lent(text: str, question: Question) -> bool:
+    return isinstance(question.neutral, str) and text.startswith(SAME)
+
+
+def _lent(text: str, question: Question, tape: TapeName) -> str:
+    """The key of another length that this one was said to equal."""
+    if text != f"{SAME}{question.neutral}":
+        what = f"{question.key} is never '{line(text, 60)}'"
+        raise Fault(_path(question), what, f"write '{SAME}{question.neutral}', or a length")
+    return str(question.neutral)
 
 
 def _length(text: str, question: Question, tape: TapeName) -> Fraction:

@@ -20,6 +20,8 @@ class Question:
     which maps each word to its meaning).
     `neutral` is what the world holds while nothing is known: a length, a word, or another key whose value it takes.
     `after`: it means something only while each of these keys has one of these words; until then it is not asked.
+    `look`, `sign`: she may be asked for it by looking the garment over: where one looks, and what is seen there if
+    the answer is another than the usual one ("{usual}" stands for that).
     `evidence`: a reckoned measure may rest on it only where it was given.
     `how` is how such an answer is usually known. `rank` orders the questions as one meets them with the garment
     in hand; `seconds` is how long one takes to answer. `alone` says how to do it without a second person.
@@ -40,3 +42,24 @@ class Question:
     seconds: int = 20
     evidence: bool = False
     after: tuple[tuple[Key, tuple[str, ...]], ...] = ()
+    look: str = ""
+    sign: str = ""
+
+
+@dataclass(frozen=True)
+class Look:
+    """One look at a garment, at which several questions are answered at a glance; what is seen is asked for after it.
+
+    `ask` is what to look at, `name` says it in a few words; `none` is the answer when nothing is to be seen.
+    `seconds` is how long it takes before the first sign, `each` how long each sign takes.
+    `untold`: what stands for a sign that is not seen: the usual answer, or that she cannot say.
+    """
+
+    id: str
+    name: str
+    ask: str
+    none: str
+    help: str = ""
+    seconds: int = 20
+    each: int = 3
+    untold: Literal["usual", "unknown"] = "usual"

@@ -1,36 +1,48 @@
-"""Which question comes next: one that can still change the advice, in the order one meets things.
+"""Which question comes next: the one most able to change the advice for the time it takes to answer.
 
 Deciding questions can change which fixes there are, their order, cautions or steps. Sizing questions come
-after the choice and can change only the numbers of the plan. All others are not asked.
+after the choice and can change only the numbers of the plan. All others are not asked. What several questions
+ask can often be seen at one look; such a look comes in their place.
 """
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
-from functools import cached_property
+from fractions import Fraction
 
-from advisor.advise.follow import follow
-from advisor.advise.kept import Kept
-from advisor.advise.relevant import fed_by, readable
-from advisor.advise.sweep import Signature, grid, outcome, signature
-from advisor.advise.world import World, world_of
-from advisor.core.advice import Advice
+from advisor.casefile import still_to_tell
 from advisor.core.case import Case, Known
-from advisor.core.model import Key, Value
+from advisor.core.model import Key
 from advisor.core.question import Question
-from advisor.lengths import TAPES
+from advisor.interview.joint import together
+from advisor.interview.over import Over, grouped
+from advisor.interview.stand import ENOUGH, decides, gain, sizes
 from advisor.rulebase.base import RuleBase
 
 
 @dataclass(frozen=True)
 class Due:
-    """A question that is due, and whether it decides between fixes or only sizes the plan."""
+    """What is due, and whether it decides between fixes or only sizes the plan.
+
+    `over`: a look at which `question` and others are answered together; None if it is asked by itself.
+    """
 
     question: Question
     decides: bool
+    over: Over | None = None
+
+    @property
+    def keys(self) -> tuple[Key, ...]:
+        """The keys it asks about."""
+        return self.over.keys if self.over else (self.question.key,)
+
+    @property
+    def name(self) -> str:
+        """What it is about, in a few words."""
+        return self.over.look.name if self.over else self.question.name
 
 
 def next_question(base: RuleBase, case: Case, skip: frozenset[str] = frozenset()) -> Due | None:
-    """The next question worth asking; None if no single answer could change anything.
+    """What is worth asking next; None if no answer could change anything.
 
     `skip` holds keys put off for now.
     """
@@ -38,19 +50,70 @@ def next_question(base: RuleBase, case: Case, skip: frozenset[str] = frozenset()
 
 
 def search(base: RuleBase, case: Case, skip: frozenset[str] = frozenset()) -> Iterator[Due | None]:
-    """The questions worth asking as they are found, all deciding ones first; None for each looked at in vain.
+    """None for each question looked at; then what is worth asking, best first: all that decides, else all that sizes.
 
     One step takes as long as one look at one question, so that who waits can show how far it is, or stop.
     """
-    rest: list[Question] = []
-    for question in _open_questions(base, case, skip):
+    asked = base.asked(case)
+    for due in _search(base, case, skip):
+        yield None if due is None else _put(asked, due)
+
+
+def _put(asked: Mapping[Key, Question], due: Due) -> Due:
+    """What is due as it is put to whoever reads the tape of the case."""
+    over = due.over and Over(due.over.look, tuple(asked[key] for key in due.over.keys))
+    return Due(asked[due.question.key], due.decides, over)
+
+
+def _search(base: RuleBase, case: Case, skip: frozenset[str]) -> Iterator[Due | None]:
+    questions = tuple(_open_questions(base, case, skip))
+    found = []
+    for question in questions:
         if decides(base, case, question):
-            yield Due(question, True)
-        else:
-            rest.append(question)
-            yield None
-    for question in rest:
-        yield Due(question, False) if sizes(base, case, question) else None
+            found.append(question)
+        yield None
+    if found:
+        yield from _best_first(base, case, found)
+        return
+    for needed in together(base, case, skip):
+        if needed is not None and (pair := [question for question in questions if question.key in needed]):
+            yield Due(pair[0], True)
+            return
+        yield None
+    for question in questions:
+        if sizes(base, case, question):
+            found.append(question)
+        yield None
+    yield from _best_first(base, case, found, decides=False)
+
+
+def _best_first(base: RuleBase, case: Case, found: list[Question], decides: bool = True) -> Iterator[Due]:
+    """What was begun is finished first; then comes what can change most for the time it takes, then the rest."""
+    picked = still_to_tell(case)
+    begun = [q for q in found if q.after and not q.look and _asked_now(case, q)]
+    begun += sorted((q for q in found if q.key in picked), key=lambda q: picked.index(q.key))
+    yield from (Due(question, decides) for question in begun)
+    overs, alone = grouped(base.looks.values(), [q for q in found if q not in begun])
+    dues = [Due(over.items[0], decides, over) for over in overs] + [Due(question, decides) for question in alone]
+    worth = {due.keys: _worth(due, {}) for due in dues}
+    weighed: dict[Key, int] = {}
+    while dues:
+        dues.sort(key=lambda due: (-worth[due.keys], due.question.rank, due.question.key))
+        missing = [q for q in (dues[0].over.items if dues[0].over else (dues[0].question,)) if q.key not in weighed]
+        if begun or not decides or not missing:
+            break
+        # At first all are thought to change as much as they have answers; what is then foremost is looked at closely.
+        weighed.update((question.key, gain(base, case, question)) for question in missing)
+        worth[dues[0].keys] = _worth(dues[0], weighed)
+    yield from dues
+
+
+def _worth(due: Due, gains: Mapping[Key, int]) -> Fraction:
+    """How many other advices its answers lead to, at the most where that is not known, per second that it takes."""
+    items = due.over.items if due.over else (due.question,)
+    seconds = due.over.seconds if due.over else due.question.seconds
+    most = (gains.get(q.key, min(ENOUGH, len(q.words) - 1 if q.words else ENOUGH)) for q in items)
+    return Fraction(sum(most), max(1, seconds))
 
 
 def deciding(base: RuleBase, case: Case) -> tuple[Question, ...]:
@@ -59,151 +122,37 @@ def deciding(base: RuleBase, case: Case) -> tuple[Question, ...]:
 
 
 def _open_questions(base: RuleBase, case: Case, skip: frozenset[str]) -> Iterator[Question]:
-    for key, question in base.asked(case).items():
-        if key not in case.answers and key not in skip and _asked_now(case, question):
+    """The questions that may be asked now, in the order one meets them with the garment in hand."""
+    questions = base.garment(case.garment).questions
+    picked = still_to_tell(case)
+    for key, question in questions.items():
+        if key in case.answers or key in skip:
+            continue
+        if _asked_now(case, question) or (key not in picked and _seen_with(questions, case, question, skip)):
             yield question
 
 
 def _asked_now(case: Case, question: Question) -> bool:
     """Whether what the question comes after is settled in its favor, or cannot be said."""
+    return all(_settled(case, gate, words) for gate, words in question.after)
+
+
+def _settled(case: Case, gate: Key, words: tuple[str, ...]) -> bool:
+    answer = case.answers.get(gate)
+    return answer is not None and not (isinstance(answer, Known) and answer.value not in words)
+
+
+def _seen_with(questions: Mapping[Key, Question], case: Case, question: Question, skip: frozenset[str]) -> bool:
+    """Whether it can be seen at the same look as what it comes after, should that be as usual."""
+    if not question.look:
+        return False
+    picked = still_to_tell(case)
     for gate, words in question.after:
-        answer = case.answers.get(gate)
-        if answer is None or (isinstance(answer, Known) and answer.value not in words):
+        before = questions.get(gate)
+        if _settled(case, gate, words):
+            continue
+        if before is None or before.look != question.look or before.neutral not in words:
+            return False
+        if gate in case.answers or gate in skip or gate in picked or not _asked_now(case, before):
             return False
     return True
-
-
-@dataclass(frozen=True, eq=False)
-class _Stand:
-    """A case as it stands: what every question about it is held against."""
-
-    base: RuleBase
-    case: Case
-    world: World
-
-    @cached_property
-    def advice(self) -> Advice:
-        """The advice followed to its end."""
-        return follow(self.base, self.world, self.case.choices, self.case.limits, told=False).advice
-
-    @cached_property
-    def mark(self) -> Signature:
-        """Its signature."""
-        followed = follow(self.base, self.world, self.case.choices, self.case.limits, told=False)
-        return signature(followed, self.world)
-
-    @cached_property
-    def numbers(self) -> tuple[object, ...]:
-        """The numbers of its plan."""
-        return numbers(self.advice)
-
-    @cached_property
-    def readable(self) -> frozenset[Key]:
-        """The keys something in the advice reads."""
-        return readable(self.base, self.world, self.advice)
-
-    def may_matter(self, key: Key) -> bool:
-        """Whether the advice could depend on `key` at all."""
-        return not self.readable.isdisjoint(fed_by(self.world, key))
-
-    def values(self, question: Question) -> list[Value]:
-        """What may be answered, the likeliest to change something first, without what would leave the world as it is.
-
-        Lengths from both ends inward by halves, because most rules ask whether a length is over some bound; words
-        from the last, because the first is what is usual.
-        """
-        values = list(grid(question, TAPES[self.case.tape]))[::-1]
-        if question.kind != "word":
-            values = [values[at] for at in _halving(len(values))]
-        if question.evidence or question.key in self.gates:
-            # To be told what was taken for granted still changes what is worked out from it, or what means anything.
-            return values
-        model = self.world.model
-        now = model.states[question.key] if question.kind == "word" else model.measures[question.key]
-        return [value for value in values if value != now]
-
-    @cached_property
-    def gates(self) -> frozenset[Key]:
-        """What the answers there are come after."""
-        questions = self.world.garment.questions
-        return frozenset(gate for key in self.world.given for gate, _ in questions[key].after)
-
-
-# By the identity of the case, which is kept with it so that no other can take it.
-_stands: Kept[_Stand] = Kept(8)
-
-
-def _stand(base: RuleBase, case: Case) -> _Stand:
-    token = (base, id(case))
-    return _stands.get(token) or _stands.put(token, _Stand(base, case, world_of(case, base.garment(case.garment))))
-
-
-def _halving(count: int) -> list[int]:
-    """0 to count - 1: the ends, the middle, the quarters ..."""
-    order: dict[int, None] = dict.fromkeys((0, count - 1)) if count else {}
-    step = count
-    while len(order) < count:
-        step = max(1, step // 2)
-        order.update(dict.fromkeys(range(0, count, step)))
-    return list(order)
-
-
-def decides(base: RuleBase, case: Case, question: Question) -> bool:
-    """Whether some answer, or some answer to what is asked after it, gives another signature than stands now."""
-    stand = _stand(base, case)
-    return any(outcome(base, case, suppose)[1] != stand.mark for suppose in _supposings(stand, question))
-
-
-def _supposings(stand: _Stand, question: Question) -> Iterator[dict[Key, Value]]:
-    """Every answer to try: the question's own, and those to the questions that come after it."""
-    if stand.may_matter(question.key):
-        yield from ({question.key: value} for value in stand.values(question))
-    for other in stand.world.garment.questions.values():
-        for gate, words in other.after:
-            if gate == question.key and stand.may_matter(other.key):
-                yield from ({gate: word, other.key: value} for word in words for value in stand.values(other))
-
-
-def sizes(base: RuleBase, case: Case, question: Question) -> bool:
-    """Whether some answer gives the plan other numbers than it has now."""
-    stand = _stand(base, case)
-    if not stand.may_matter(question.key):
-        return False
-    return any(
-        numbers(outcome(base, case, {question.key: value})[0].advice) != stand.numbers
-        for value in stand.values(question)
-    )
-
-
-def numbers(advice: Advice) -> tuple[object, ...]:
-    """Every number of the chosen options' work."""
-    return tuple(
-        (option.id, op.id, name, figure.value)
-        for option in advice.chosen()
-        for op in option.work.ops
-        for name, figure in sorted(op.figures.items())
-    ) + tuple(
-        (option.id, name, figure.value)
-        for option in advice.chosen()
-        for name, figure in sorted(option.work.figures.items())
-    )
-
-
-def why_asked(base: RuleBase, case: Case, question: Question) -> tuple[str, ...]:
-    """What hangs on the answer, in words: per kind of answer, what it would bring or rule out."""
-    now = _standing(_stand(base, case).advice)
-    lines: list[str] = []
-    for value in grid(question, TAPES[case.tape]):
-        then = _standing(outcome(base, case, {question.key: value})[0].advice)
-        for line in [
-            *(f"brings in: {t}" for t in sorted(then - now)),
-            *(f"rules out: {t}" for t in sorted(now - then)),
-        ]:
-            if line not in lines:
-                lines.append(line)
-    return tuple(lines)
-
-
-def _standing(advice: Advice) -> set[str]:
-    fixes = {option.title[:1].lower() + option.title[1:] for option in advice.options if option.open}
-    return fixes | {f"the finding: {finding.title[:1].lower()}{finding.title[1:]}" for finding in advice.findings}

@@ -1,7 +1,8 @@
 """The interview line by line: ordinary lines, numbered answers, no borders, no redraw. For pipes and readers.
 
-At every question: a number, a word or a length answers; `?` says she cannot tell; an empty line leaves it for
-later; `why` tells why it is asked; `back` takes the last answer back; `quit` stops. All is saved as it is given.
+At every question a number, a word or a length answers; at a look over the garment, several numbers. `?` says
+that she cannot tell; an empty line leaves it for later; `why` tells why it is asked; `back` takes the last answer
+back; `quit` stops. All is saved as it is given.
 """
 
 from collections.abc import Callable, Iterable
@@ -14,16 +15,19 @@ from advisor.core.model import Mm
 from advisor.core.question import Question
 from advisor.core.work import Finding
 from advisor.errors import AdvisorError, nearest
-from advisor.interview.agenda import why_asked
+from advisor.interview.agenda import Due
+from advisor.interview.over import Over, read_picks
 from advisor.interview.session import Session
 from advisor.interview.typed import PINCHES, Pinch, pinned, read_amount, read_answer
+from advisor.interview.why import count_line, why_lines
 from advisor.report.advice import finding_lines
 from advisor.report.labels import letter
-from advisor.report.lines import bullets, para
+from advisor.report.lines import para
 from advisor.report.overrule import against_words, refused_words
 from advisor.report.plan import plan_lines
 
 KEYS = "Answer; or ? cannot say, empty later, why, back, quit."
+FOR_NUMBERS = "No answer could change the advice any more. This is for the numbers of the plan."
 
 
 class Stop(Exception):
@@ -74,44 +78,78 @@ class Plain:
     def _questions(self, sizing: bool) -> None:
         """All questions that decide; with `sizing`, those for the numbers of the chosen plan too."""
         started = False
-        while (due := self.session.due()) is not None and (due.decides or sizing):
+        while (dues := self.session.dues()) and (dues[0].decides or sizing):
             if not started:
                 self.say("", KEYS)
                 started = True
-            self._question(due.question, due.decides)
+            count = sum(due.decides for due in dues)
+            self.say("", *para(count_line(count, len(self.session.put_off)) if count else FOR_NUMBERS))
+            if dues[0].over:
+                self._over(dues[0], dues[0].over)
+            else:
+                self._question(dues[0])
 
-    def _question(self, question: Question, decides: bool) -> None:
-        kind = "" if decides else " (for the numbers of the plan)"
-        self.say("", *para(question.ask + kind))
+    def _over(self, due: Due, over: Over) -> None:
+        """A look: several numbers at once."""
+        self.say(*para(over.look.ask))
+        for number, sign in enumerate(over.signs(self.session.world, self.session.teller), 1):
+            self.say(*para(sign, 2, f"{number} "))
+        self.say(*para(f"Numbers with blanks between, or 0: {over.look.none}. 3? means you cannot say of the third."))
+        while not self._looked(due, over):
+            pass
+
+    def _looked(self, due: Due, over: Over) -> bool:
+        """Read one line for a look; whether it is dealt with."""
+        text = self.ask(">")
+        try:
+            if (done := self._command(due, text)) is None:
+                self.session.look_over(over, read_picks(over, text))
+                done = True
+            return done
+        except AdvisorError as fault:
+            self._refuse(fault)
+            return False
+
+    def _question(self, due: Due) -> None:
+        question = due.question
+        self.say(*para(question.ask))
         if question.help:
             self.say(*para(question.help, 2))
         if question.alone and self.session.alone:
             self.say(*para(f"Alone: {question.alone}", 2))
         for number, meaning in enumerate(question.words.values(), 1):
             self.say(*para(meaning, 2, f"{number} "))
-        while not self._taken(question):
+        while not self._taken(due):
             pass
 
-    def _taken(self, question: Question) -> bool:
-        """Read one line for `question`; whether it is dealt with."""
+    def _taken(self, due: Due) -> bool:
+        """Read one line for a question; whether it is dealt with."""
         text = self.ask(">")
         try:
-            return self._dealt(question, text)
+            done = self._command(due, text)
+            return self._dealt(due.question, text) if done is None else done
         except AdvisorError as fault:
-            self.say(*para(str(fault.what)), *para(fault.hint, 2))
+            self._refuse(fault)
             return False
 
-    def _dealt(self, question: Question, text: str) -> bool:
+    def _refuse(self, fault: AdvisorError) -> None:
+        self.say(*para(str(fault.what)), *para(fault.hint, 2))
+
+    def _command(self, due: Due, text: str) -> bool | None:
+        """What can be typed at every question: whether the question is dealt with by it; None if it is no command."""
         command = text.casefold()
         if not text:
-            self.session.later(question.key)
+            self.session.later(*due.keys)
             return True
         if command == "back":
             return self._back()
         if command == "why":
-            lines = why_asked(self.session.base, self.session.case, question)
-            self.say("Its answer can change:", *bullets(lines)) if lines else self.say("It sizes the plan.")
+            self.say(*why_lines(self.session.base, self.session.case, due))
             return False
+        return None
+
+    def _dealt(self, question: Question, text: str) -> bool:
+        command = text.casefold()
         if question.kind == "pinch" and command not in ("?", "unknown"):
             depth = read_amount(question, text, self.session.teller)
             known = self._pinch(question, depth)

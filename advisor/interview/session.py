@@ -15,7 +15,8 @@ from advisor.core.advice import Plan
 from advisor.core.case import Answer, Case, Choice, FindingId, Known, Record
 from advisor.core.model import Key
 from advisor.core.question import Question
-from advisor.interview.agenda import Due, next_question
+from advisor.interview.agenda import Due, next_question, search
+from advisor.interview.over import Over, Picks, looked_over
 from advisor.lengths import TAPES
 from advisor.rulebase.base import RuleBase
 from advisor.words import Teller
@@ -73,6 +74,11 @@ class Session:
         self._become(answered(self.case, key, answer, self.clock()), self.questions[key].name)
         self.put_off.discard(key)
 
+    def look_over(self, over: Over, picks: Picks) -> None:
+        """Take what was seen at a look, as one step, and save."""
+        self._become(looked_over(self.case, over, picks, self.clock()), over.look.name)
+        self.put_off.difference_update(over.keys)
+
     def choose(self, finding: FindingId, choice: Choice | None, what: str = "a choice") -> None:
         """Take a choice (None takes one back) and save. `what` is how undoing names it."""
         self._become(chosen(self.case, finding, choice, self.clock()), what)
@@ -117,9 +123,13 @@ class Session:
         target.append((what, here))
         return what
 
-    def later(self, key: Key) -> None:
-        """Leave a question for later in this sitting."""
-        self.put_off.add(key)
+    def later(self, *keys: Key) -> None:
+        """Leave questions for later in this sitting."""
+        self.put_off.update(keys)
+
+    def dues(self) -> tuple[Due, ...]:
+        """All that is worth asking now, best first; see `search`."""
+        return tuple(due for due in search(self.base, self.case, frozenset(self.put_off)) if due is not None)
 
     def keep(self, plan: Plan) -> None:
         """Put a plan that was made of the case as it stands on record in it, and save."""

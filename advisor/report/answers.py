@@ -30,6 +30,8 @@ def told_answer(question: Question, teller: Teller, answer: Answer) -> str:
     """One answer in words, with how it is known."""
     if isinstance(answer, Unknown):
         return "cannot say"
+    if isinstance(answer.value, str) and question.kind != "word":
+        return answer.told or "as the other"
     if isinstance(answer.value, str):
         return question.words.get(answer.value, answer.value)
     return teller.value(answer.value) + (f" ({answer.told})" if answer.told else HOW[answer.how])

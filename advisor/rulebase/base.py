@@ -1,13 +1,13 @@
 """The whole rule base in memory: cards, garments, sources, and one engine built from the cards."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, field, replace
 from functools import lru_cache
 from pathlib import Path
 
 from advisor.core.case import Case
 from advisor.core.model import Key
-from advisor.core.question import Question
+from advisor.core.question import Look, Question
 from advisor.engine import Engine
 from advisor.errors import UsageError, nearest
 from advisor.knowledge.cards import Card
@@ -19,6 +19,7 @@ from advisor.rulebase.garment import Garment, read_garment, read_roles
 from advisor.rulebase.grades import GradeBook, read_grades
 from advisor.rulebase.load import load_cards
 from advisor.rulebase.locate import rules_folder
+from advisor.rulebase.looks import check_looks, read_looks
 from advisor.rulebase.reads import RoleSlot, all_read
 from advisor.rulebase.sources import Source, read_sources
 from advisor.rulebase.specs import spec_of
@@ -27,7 +28,10 @@ from advisor.words import retold
 
 @dataclass(frozen=True, eq=False)
 class RuleBase:
-    """Everything the advisor knows. `files` gives the file of each card by id, `read` what their conditions look at."""
+    """Everything the advisor knows. `files` gives the file of each card by id, `read` what their conditions look at.
+
+    `looks` are the ways of looking a garment over, in the order one takes them.
+    """
 
     folder: Path
     rules: Mapping[str, Card]
@@ -39,6 +43,7 @@ class RuleBase:
     engine: Engine
     read: frozenset[RoleSlot]
     causes: tuple[Cause, ...] = ()
+    looks: Mapping[str, Look] = field(default_factory=dict)
 
     def asked(self, case: Case) -> Mapping[Key, Question]:
         """The questions of a case's garment as they are put to whoever reads its tape."""
@@ -65,6 +70,7 @@ def _on_tape(question: Question, tape: Tape) -> Question:
         ask=retold(question.ask, tape),
         help=retold(question.help, tape),
         alone=retold(question.alone, tape),
+        sign=retold(question.sign, tape),
         words={word: retold(meaning, tape) for word, meaning in question.words.items()},
     )
 
@@ -72,7 +78,8 @@ def _on_tape(question: Question, tape: Tape) -> Question:
 def read_base(folder: Path, order: tuple[str, ...] | None = None) -> RuleBase:
     """The rule base of `folder`. `order` lists rule ids in the order the engine gets them (for tests)."""
     loaded = load_cards(folder)
-    roles = read_roles(folder / "roles")
+    roles, looks = read_roles(folder / "roles"), read_looks(folder / "looks.toml")
+    check_looks(roles, looks)
     garments = {path.stem: read_garment(path, roles) for path in sorted((folder / "garments").glob("*.toml"))}
     ids = order if order is not None else tuple(loaded.rules)
     engine = Engine([spec_of(id, loaded.rules[id]) for id in ids], FACTS)
@@ -87,6 +94,7 @@ def read_base(folder: Path, order: tuple[str, ...] | None = None) -> RuleBase:
         engine=engine,
         read=all_read(loaded.rules.values()),
         causes=read_causes(folder / "cautions.toml"),
+        looks=looks,
     )
 
 

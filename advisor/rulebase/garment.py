@@ -1,7 +1,7 @@
 """Garments and roles as their files declare them, put together into one frozen `Garment`."""
 
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
 from pathlib import Path
 from typing import Literal
@@ -34,6 +34,8 @@ class SlotShape(Shape):
     seconds: int = 20
     evidence: bool = False
     after: dict[str, list[str]] = {}
+    look: str = ""
+    sign: str = ""
 
 
 class StateShape(Shape):
@@ -98,6 +100,7 @@ class GarmentShape(Shape):
     places: dict[str, PlaceShape]
     neutral: dict[str, str] = {}
     fixed: dict[str, str] = {}
+    after: dict[str, dict[str, list[str]]] = {}
     reckoned: dict[str, list[str]] = {}
     compared: dict[str, str] = {}
     by_word: dict[str, ByWordShape] = {}
@@ -224,6 +227,13 @@ class _Builder:
         return Place(name, place.role, place.words)
 
     def _gates(self) -> None:
+        for key, gates in self.shape.after.items():
+            # What one place tells may settle that another need not be measured.
+            if key not in self.questions:
+                where = f"{self.id}: after"
+                raise KnowledgeError(f"no question '{key}'", where=where, hint=nearest(key, self.questions))
+            after = tuple((gate, tuple(words)) for gate, words in sorted(gates.items()))
+            self.questions[key] = replace(self.questions[key], after=(*self.questions[key].after, *after))
         for key, question in self.questions.items():
             for gate, words in question.after:
                 known = self.questions[gate].words if gate in self.questions else {}
@@ -241,9 +251,12 @@ class _Builder:
                 raise KnowledgeError(f"no question '{key}'", where=where, hint=nearest(key, self.questions))
         for key, value in {**self.shape.neutral, **self.shape.fixed}.items():
             if key in self.states:
-                self.states[key] = self._word(key, value, f"{self.id}: neutral")
+                start: Mm | str = self._word(key, value, f"{self.id}: neutral")
+                self.states[key] = value
             else:
-                self.measures[self._length(key)] = _start(value, key.partition(".")[0])
+                start = self.measures[self._length(key)] = _start(value, key.partition(".")[0])
+            if key in self.questions:
+                self.questions[key] = replace(self.questions[key], neutral=start)
         for start in self.measures.values():
             if isinstance(start, str):
                 self._length(start)
@@ -361,13 +374,15 @@ def _question(key: Key, slot: SlotShape, place: str) -> Question:
         seconds=slot.seconds,
         evidence=slot.evidence or slot.kind == "pinch",
         after=tuple((f"{key.partition('.')[0]}.{gate}", tuple(words)) for gate, words in sorted(slot.after.items())),
+        look=slot.look,
+        sign=_placed(slot.sign, key, place, usual="{usual}"),
     )
 
 
-def _placed(text: str, key: Key, place: str) -> str:
-    """`text` with {place} filled in. KnowledgeError for any other brace."""
+def _placed(text: str, key: Key, place: str, **more: str) -> str:
+    """`text` with {place} filled in, and what `more` names. KnowledgeError for any other brace."""
     try:
-        return text.format(place=place)
+        return text.format(place=place, **more)
     except (KeyError, IndexError, ValueError, AttributeError) as fault:
         raise KnowledgeError(
             f"'{text}' cannot be filled in", where=key, hint="{place} is all that may stand in braces"

@@ -26,7 +26,7 @@ class Row:
 
 
 class Choices(OptionList):
-    """The list. `numbered`: lines 1 to 9 show their number, and the digit takes the line."""
+    """The list. `numbered`: lines up to 9 show their number, from `first` on, and the digit takes the line."""
 
     BINDINGS = [
         *LISTS,
@@ -48,11 +48,11 @@ class Choices(OptionList):
     def __init__(self, *, numbered: bool = False, id: str | None = None) -> None:
         super().__init__(id=id, markup=False)
         self.rows: tuple[Row, ...] = ()
-        self.numbered = numbered
+        self.numbered, self.first = numbered, 1
 
-    def show(self, rows: Iterable[Row], at: int = 0) -> None:
+    def show(self, rows: Iterable[Row], at: int = 0, first: int = 1) -> None:
         """Show these lines, with one of them chosen."""
-        self.rows = tuple(rows)
+        self.rows, self.first = tuple(rows), first
         self.clear_options()
         self.add_options([Option(self._prompt(i, False), id=row.id) for i, row in enumerate(self.rows)])
         self.highlighted = max(0, min(at, len(self.rows) - 1)) if self.rows else None
@@ -64,8 +64,8 @@ class Choices(OptionList):
 
     def action_number(self, number: int) -> None:
         """Take the line with this number, if lines are numbered and there is one."""
-        if self.numbered and number <= len(self.rows):
-            self.highlighted = number - 1
+        if self.numbered and 0 <= number - self.first < len(self.rows):
+            self.highlighted = number - self.first
             self.action_select()
 
     def watch_highlighted(self, highlighted: int | None) -> None:
@@ -99,7 +99,9 @@ class Choices(OptionList):
     def _prompt(self, at: int, here: bool) -> str:
         row = self.rows[at]
         mark = (HERE if self.has_focus else HERE_IDLE) if here else ELSEWHERE
-        head = row.head or (f"{at + 1} " if self.numbered and at < 9 else ELSEWHERE if self.numbered else "")
+        head = row.head or (
+            f"{at + self.first} " if self.numbered and at + self.first < 10 else ELSEWHERE if self.numbered else ""
+        )
         opening = mark + clean(head)
         width = max(10, (self.size.width or 80) - 3)
         pad = " " * len(opening)

@@ -82,7 +82,13 @@ SCREENS: Mapping[str, tuple[Key, ...]] = {
         Key("file", ("o",), "file", "Open file", "open a case by the name of its file", True),
     ),
     "questions": (
-        Key("take", ("enter",), "take", "Take", "take the answer on the line; its number does the same at once"),
+        Key(
+            "take",
+            ("enter",),
+            "take",
+            "Take",
+            "take the answer on the line, or mark what is seen; its number does the same at once",
+        ),
         Key("unknown", ("x",), "unknown", "Cannot say", "you cannot say: the advice then says 'only if'", True),
         Key("later", ("l",), "later", "Later", "leave the question for later in this sitting", True),
         Key("why", ("w",), "why", "Why", "why it is asked: what its answer can change", True),
@@ -128,11 +134,11 @@ SCREENS: Mapping[str, tuple[Key, ...]] = {
 
 IN_A_LIST = (
     ("Up, Down", "one line up or down"),
-    ("1 to 9", "take the line with that number, where lines are numbered"),
+    ("0 to 9", "take the line with that number, where lines are numbered; in a list of things to see, mark it"),
     ("< or Home, > or End", "first and last line"),
     ("- or PgUp, Space or PgDn", "a page up or down"),
 )
-DIGITS = tuple(Binding(str(digit), f"number({digit})", show=False) for digit in range(1, 10))
+DIGITS = tuple(Binding(str(digit), f"number({digit})", show=False) for digit in range(10))
 """For a list, and for the screens that show one, so that a digit works wherever on them one is."""
 LISTS = (
     Binding("less_than_sign", "first", "First", show=False),

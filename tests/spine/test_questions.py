@@ -8,7 +8,8 @@ from advisor.advise.follow import follow
 from advisor.advise.sweep import grid, outcome
 from advisor.core.case import Case, Known
 from advisor.core.work import Option
-from advisor.interview.agenda import decides, next_question
+from advisor.interview.agenda import next_question
+from advisor.interview.stand import decides
 from advisor.lengths import INCH_TAPE, read_length
 from tests.spine.worlds import BASE, case_of, world
 

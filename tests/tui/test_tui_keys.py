@@ -57,7 +57,7 @@ def test_help_names_every_key_of_the_table_and_where_things_are(screen: str, hom
     text = " ".join(" ".join(help_lines(screen, {})).split())
     for key in (*SCREENS[screen], *EVERYWHERE):
         assert f"{key.signs} {key.label}: {key.help}" in text
-    for words in ("Home", "PgUp", "1 to 9", str(home / "data"), str(home / "config"), "cannot be undone", "Shift"):
+    for words in ("Home", "PgUp", "0 to 9", str(home / "data"), str(home / "config"), "cannot be undone", "Shift"):
         assert words.replace(" ", "") in text.replace(" ", "")  # a long path is broken over lines
 
 

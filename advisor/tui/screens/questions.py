@@ -5,80 +5,40 @@ from functools import partial
 from typing import ClassVar
 
 from textual import on, work
-from textual.app import ComposeResult
 from textual.binding import BindingType
-from textual.containers import Horizontal, Vertical
 from textual.widgets import Input, OptionList
 
 from advisor.core.case import Answer, Case, Known, Unknown
 from advisor.core.model import Key
 from advisor.core.question import Question
 from advisor.errors import AdvisorError, SaveError
-from advisor.interview.agenda import Due, search, why_asked
+from advisor.interview.agenda import Due, search
+from advisor.interview.over import Picks
 from advisor.interview.session import Session
 from advisor.interview.typed import PINCHES, pinned, read_amount, read_answer
+from advisor.interview.why import count_line, why_asked
 from advisor.lengths import ReadingError
 from advisor.report.answers import told_answer
-from advisor.report.lines import para
 from advisor.tui.choices import Choices, Row
 from advisor.tui.host import host, session_of, undo_key
 from advisor.tui.keys import DIGITS, screen_bindings
-from advisor.tui.look import Flow, Page, Stage, Text, Where
-from advisor.tui.screens.asking import same, such_as, told_count, why_told
+from advisor.tui.screens.asking import paragraphs, same
+from advisor.tui.screens.question_page import QuestionPage
 from advisor.tui.thinking import once, stepwise
 from advisor.tui.unsaved import answer_note
 from advisor.tui.windows import Reading
 
-TYPED = "Enter takes it. Instead of a length: ? cannot say, why, later, back. Esc leaves the field."
 LOOKING = "Looking for the next question..."
 DONE = "No question left can change the advice or its numbers."
 DONE_BUT = "Nothing is left to ask but what was put off."
 
 
-class QuestionsScreen(Stage):
+class QuestionsScreen(QuestionPage):
     """The question that is due. Words are a list, lengths are typed. `ask`: the key to ask about first."""
 
     KEYS = "questions"
     STAGE = 2
     BINDINGS: ClassVar[list[BindingType]] = [*screen_bindings("questions"), *DIGITS]
-    DEFAULT_CSS = """
-    QuestionsScreen #told { height: auto; max-height: 60%; padding: 0 1; margin-top: 1; }
-    QuestionsScreen.-short #told { margin-top: 0; }
-    QuestionsScreen #ask { text-style: bold; }
-    QuestionsScreen #now { color: $accent; }
-    QuestionsScreen Choices { height: 1fr; min-height: 3; margin-top: 1; }
-    QuestionsScreen.-short Choices { margin-top: 0; }
-    QuestionsScreen #field { height: 1; margin: 1 1 0 1; }
-    QuestionsScreen #field Text { width: 2; }
-    QuestionsScreen #field Input { width: 1fr; max-width: 62; background: $panel; }
-    QuestionsScreen #hint { padding: 0 1; color: $secondary; }
-    QuestionsScreen #fault { padding: 0 1; color: $error; text-style: bold; }
-    QuestionsScreen #body { height: 1fr; }
-    QuestionsScreen #progress { padding: 0 1; color: $secondary; height: auto; }
-    """
-
-    def __init__(self, ask: Key | None = None) -> None:
-        super().__init__()
-        self.ask_first = ask
-        self.due: Due | None = None
-        self.again = False
-        self.depth = ""
-
-    def compose(self) -> ComposeResult:
-        yield Where(2, session_of(self).case.title)
-        with Vertical(id="body"):
-            with Page(id="told", can_focus=True):
-                yield Flow(id="ask")
-                yield Flow(id="note")
-                yield Flow(id="now")
-            yield Choices(numbered=True)
-            with Horizontal(id="field"):
-                yield Text("> ")
-                yield Input(id="length", max_length=60, compact=True)
-            yield Flow(id="hint")
-            yield Flow(id="fault")
-        yield Flow(id="progress")
-        yield from self.foot()
 
     def on_mount(self) -> None:
         self.say_held()
@@ -86,18 +46,6 @@ class QuestionsScreen(Stage):
             self.ask_about(self.ask_first)
         else:
             self.find_next()
-
-    def words(self, id: str, *texts: str) -> None:
-        """Show these paragraphs in one of the blocks."""
-        self.query_one(f"#{id}", Flow).flow(lambda: [row for text in texts for row in para(text)])
-
-    def bare(self) -> None:
-        """Nothing to answer for the moment."""
-        self.due, self.again, self.depth = None, False, ""
-        self.query_one(Choices).display = False
-        self.query_one("#field").display = False
-        for id in ("note", "now", "hint", "fault"):
-            self.words(id)
 
     # Looking for what to ask
 
@@ -127,15 +75,7 @@ class QuestionsScreen(Stage):
         else:
             if not shown:
                 self.app.call_from_thread(self.show_due, None, case)
-        self.app.call_from_thread(self.progress, case, told_count(deciding, len(skip)))
-
-    def progress(self, case: Case, text: str) -> None:
-        """Show how far it is, if the case is still the one that was looked at."""
-        if self.shows(case):
-            unknown = sum(isinstance(answer, Unknown) for answer in case.answers.values())
-            known = len(case.answers) - unknown
-            counts = f"Answered: {known}." + (f" Cannot say: {unknown}." if unknown else "")
-            self.words("progress", text, *([counts] if not self.low else []))
+        self.app.call_from_thread(self.progress, case, count_line(deciding, len(skip)))
 
     def show_due(self, due: Due | None, case: Case) -> None:
         """Show the question that is due, or that there is none left."""
@@ -146,7 +86,10 @@ class QuestionsScreen(Stage):
             self.show_done()
             return
         self.due = due
-        self.show_question(due.question, "" if due.decides else "This one is for the numbers of the plan.")
+        if due.over is not None:
+            self.show_over(due.over)
+        else:
+            self.show_question(due.question, "" if due.decides else "This one is for the numbers of the plan.")
 
     def show_done(self) -> None:
         """What can be done now that nothing is left to ask."""
@@ -171,39 +114,6 @@ class QuestionsScreen(Stage):
             self.words("now", f"Your answer now: {now}. Esc leaves it so.")
         self.words("progress", "")
 
-    def show_question(self, question: Question, kind: str) -> None:
-        """The question in full, with the list or the field for it."""
-        session = session_of(self)
-        self.words("ask", question.ask)
-        alone = f"Alone: {question.alone}" if question.alone and session.alone else ""
-        self.words("note", *(text for text in (kind, question.help, alone) if text))
-        held, draft = session.case.answers.get(question.key), host(self).drafts.get(question.key, "")
-        if question.kind == "word":
-            word = draft or (str(held.value) if isinstance(held, Known) else "")
-            names = list(question.words)
-            rows = [Row(name, meaning) for name, meaning in question.words.items()]
-            self.list(rows, names.index(word) if word in names else 0)
-        else:
-            self.field(draft)
-        self.query_one("#told", Page).scroll_home(animate=False)
-        self.refresh_bindings()
-
-    def list(self, rows: list[Row], at: int = 0) -> None:
-        """A list to answer from."""
-        choices = self.query_one(Choices)
-        choices.display = True
-        choices.show(rows, at)
-        choices.focus()
-
-    def field(self, text: str) -> None:
-        """A field to type a length into."""
-        field = self.query_one(Input)
-        field.value = text
-        field.placeholder = such_as(session_of(self).case.tape)
-        self.query_one("#field").display = True
-        self.words("hint", TYPED)
-        field.focus()
-
     # Answering
 
     @on(OptionList.OptionSelected)
@@ -214,11 +124,31 @@ class QuestionsScreen(Stage):
             return
         if self.due is None:
             self.go_on(row.id)
+        elif self.marks is not None:
+            self.mark(row.id, "seen") if row.id else self.take_over(self.marks.picks)
         elif self.depth:
             self.take(partial(self.pinch, int(row.id)))
         else:
             host(self).drafts[self.due.question.key] = row.id
             self.take(lambda question: Known(row.id, question.how, session_of(self).clock()))
+
+    def mark(self, key: Key, mark: str) -> None:
+        """Mark a line of a look, or take its mark off."""
+        assert self.marks is not None
+        self.marks.turn(key, mark)
+        host(self).drafts[self.marks.over.look.id] = self.marks.draft
+        self.list(list(self.marks.rows()), self.query_one(Choices).highlighted or 0, first=0)
+
+    def take_over(self, picks: Picks) -> None:
+        """Save what was seen at the look, and go on."""
+        assert self.marks is not None
+        try:
+            session_of(self).look_over(self.marks.over, picks)
+        except AdvisorError as fault:
+            host(self).refused(fault, "")
+            return
+        self.say(f"Saved. {undo_key(self)} takes it back.")
+        self.find_next()
 
     def go_on(self, where: str) -> None:
         """After the last question."""
@@ -326,7 +256,14 @@ class QuestionsScreen(Stage):
         return True
 
     def action_unknown(self) -> None:
-        """She cannot say."""
+        """She cannot say: of the question, of the line of a look, or of all its lines."""
+        if self.marks is not None:
+            row = self.query_one(Choices).row()
+            if row is not None and row.id:
+                self.mark(row.id, "unsure")
+            else:
+                self.take_over(Picks(unsure=frozenset(self.marks.over.keys)))
+            return
         at = session_of(self).clock()
         self.take(lambda question: Unknown(at))
 
@@ -342,8 +279,8 @@ class QuestionsScreen(Stage):
         if self.due is None:
             return
         if not self.again:
-            session_of(self).later(self.due.question.key)
-            self.say(f"Put off: {self.due.question.name}")
+            session_of(self).later(*self.due.keys)
+            self.say(f"Put off: {self.due.name}")
         self.find_next()
 
     def action_why(self) -> None:
@@ -357,8 +294,8 @@ class QuestionsScreen(Stage):
     @work(thread=True, exclusive=True, group="why")
     def tell_why(self, reading: Reading, session: Session, case: Case, due: Due) -> None:
         """Work out what hangs on the question, and show it."""
-        for lines in once(lambda: why_asked(session.base, case, due.question)):
-            self.app.call_from_thread(reading.show, partial(why_told, due, self.again, lines))
+        for told in once(lambda: why_asked(session.base, case, due)):
+            self.app.call_from_thread(reading.show, partial(paragraphs, told))
 
     def action_answers(self) -> None:
         """What was answered so far."""
@@ -391,7 +328,7 @@ class QuestionsScreen(Stage):
         """Something was taken back: ask about that."""
         after = session_of(self).case
         keys = [key for key in before.answers if before.answers[key] != after.answers.get(key)]
-        if keys and keys[0] not in after.answers:
+        if len(keys) == 1 and keys[0] not in after.answers:
             self.ask_about(keys[0])
             self.again = False
             return
