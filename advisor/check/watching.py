@@ -50,9 +50,12 @@ class Noted:
 class Watched(Session):
     """A run whose every result is noted."""
 
-    def __init__(self, noted: Noted, *given: Any) -> None:
-        super().__init__(*given)
+    def __init__(self, noted: Noted, engine: Any, fuse: int) -> None:
+        super().__init__(engine, fuse)
         self.noted = noted
+
+    def _like(self, engine: Any) -> Session:
+        return Watched(self.noted, engine, self._fuse)
 
     def result(self) -> Run:
         """As in any session."""
@@ -67,9 +70,8 @@ class Watching(Engine):
         self.noted = noted
         self._seen: tuple[Picture, Session] | None = None
 
-    def session(self, facts: Iterable[SlotFact]) -> Session:
-        """As of any engine."""
-        return Watched(self.noted, self._class, facts, self._fuse)
+    def _session_of(self, engine: Any) -> Session:
+        return Watched(self.noted, engine, self._fuse)
 
     def see(self, model: Model, read: frozenset[RoleSlot]) -> Run:
         """What follows from a garment, from the run on the garment seen before: quick where little differs."""

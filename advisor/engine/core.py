@@ -57,9 +57,12 @@ class Engine:
 
     def session(self, facts: Iterable[SlotFact]) -> Session:
         """A run that can be changed afterwards."""
-        session = Session(self._class(), self._fuse)
+        session = self._session_of(self._class())
         session._change((), facts)
         return session
+
+    def _session_of(self, engine: LeanEngine) -> Session:
+        return Session(engine, self._fuse)
 
 
 class Session:
@@ -77,7 +80,10 @@ class Session:
     def twin(self) -> Session:
         """A session like this one, that can be changed without touching it; much quicker than another run."""
         self._refuse_broken()
-        return Session(self._engine.twin(), self._fuse)
+        return self._like(self._engine.twin())
+
+    def _like(self, engine: LeanEngine) -> Session:
+        return Session(engine, self._fuse)
 
     def add(self, facts: Iterable[SlotFact]) -> Run:
         """Give more facts."""
