@@ -159,7 +159,7 @@ def test_no_rust_remover_goes_with_bleach_and_none_with_hydrofluoric_acid() -> N
     """Chlorine fixes rust: RUST-AB, RUST-BZ (published rule case WE-12-15). Hydrofluoric acid: from memory."""
     for fix in ("rust_lemon", "rust_oxalic"):
         words = said(MARKED, RUST, f"mending.fixes.{fix}")
-        assert "No bleach" in words and "Never together with bleach" in words
+        assert "No bleach" in words and "never goes with bleach" in words
         assert "Never a rust remover with hydrofluoric acid at home" in words
         assert "gloves" in words and "open a window" in words
         needs = {need.what for op in worked(MARKED, RUST, f"mending.fixes.{fix}").ops for need in op.materials}
