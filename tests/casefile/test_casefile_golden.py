@@ -65,4 +65,7 @@ def test_the_example_in_the_package_is_a_case() -> None:
         Fraction("50.8"), "pinned", told="a fold 1/2 in deep at each of two places"
     )
     assert isinstance(case.answers["waist.round"], Unknown)
-    assert case.limits == Limits(4, 2) and len(case.log) == 1
+    told = {"visible": 3, "cutting": False, "buttonholes": False, "minutes": 120, "money": Fraction(20)}
+    assert case.limits == Limits(4, 2, **told, prices=(("zipper", Fraction(9, 2)),)) and len(case.log) == 1
+    assert case.record is not None and case.record.cards == {"waist.fixes.raise_seam": "7be01d35"}
+    assert case.record.steps == {"level": (("cut bodice.edge", "1c22ab90"),)} and case.record.totals.likely == 90
