@@ -1,4 +1,7 @@
-"""No rule is dead. One that nothing can reach is an error; one that no case or probe reached, a note."""
+"""No rule is dead, and each comes up in a case: a person can read there when it counts and what it leads to.
+
+Not asked of a case is what only half-done or spoiled work shows; no sensible garment does.
+"""
 
 from collections.abc import Iterator
 
@@ -22,12 +25,11 @@ def check(material: Material, book: Book) -> None:
     dead = set(_impossible(material, book)) | idle_vetoes(material)
     trials = trials_of(material)
     for id in sorted(material.sound - trials.fired - dead):
-        book.note(material.where(id), "no case or probe reaches it", CASE_HINT)
+        book.error(material.where(id), "no case or probe reaches it", CASE_HINT)
     for id in sorted(set(material.fixes) - trials.offered):
-        book.note(material.where(id), "no case or probe is offered this fix", CASE_HINT)
-    uncased = sorted(trials.in_worlds - trials.in_cases)
-    if uncased:
-        book.note("cases", f"{len(uncased)} rules and fixes come up in no case, only in trials", ", ".join(uncased))
+        book.error(material.where(id), "no case or probe is offered this fix", CASE_HINT)
+    for id in sorted(trials.in_worlds - trials.in_cases):
+        book.error(material.where(id), "comes up in no case, only in trials", CASE_HINT)
     if trials.plans >= MOST_PLANS:
         book.note("rules", f"probing stopped after {trials.plans} plans", "what follows may be reached all the same")
     _unread(material, book)

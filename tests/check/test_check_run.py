@@ -82,13 +82,13 @@ def test_rules_nothing_can_reach(mini: Mini) -> None:
     ) in mini.errors()
 
 
-def test_rules_no_probe_reaches_are_notes(mini: Mini) -> None:
+def test_a_rule_no_probe_reaches_is_an_error(mini: Mini) -> None:
     mini.change(SHORT_FIND, "-over > slack", "-over > slack + 300")
     mini.change(SHORT_FIND, '"1 in"', '"20 in"')
     mini.remove("rules/length/vetoes/thin_cloth.py")
     assert (
         f"{SHORT_FIND}: no case or probe reaches it; add a case to cases/ on which it counts, or take it out"
-        in mini.notes()
+        in mini.errors()
     )
     assert (
         "rules/roles/lining.toml: no rule, fix or join looks at 'cloth'; let a rule look at it, or take it out"
@@ -96,7 +96,7 @@ def test_rules_no_probe_reaches_are_notes(mini: Mini) -> None:
     )
 
 
-def test_a_fix_nothing_is_offered_is_a_note(mini: Mini) -> None:
+def test_a_fix_nothing_is_offered_is_an_error(mini: Mini) -> None:
     mini.copy(SHORTEN_FIX, "rules/length/fixes/fold.py")
     path = "rules/length/answers/fold.py"
     mini.write(path, answer("Fold", "hem_open", "lining_long", "finish", "length.fixes.fold"))
@@ -105,8 +105,15 @@ def test_a_fix_nothing_is_offered_is_a_note(mini: Mini) -> None:
     mini.change(path, '"1 in"', '"40 in"')
     assert (
         "rules/length/fixes/fold.py: no case or probe is offered this fix; "
-        "add a case to cases/ on which it counts, or take it out" in mini.notes()
+        "add a case to cases/ on which it counts, or take it out" in mini.errors()
     )
+
+
+def test_a_rule_that_only_trials_reach_is_an_error(mini: Mini) -> None:
+    mini.change("cases/wigmaker.toml", 'cloth = "thin"', 'cloth = "firm"')
+    assert mini.errors() == [
+        f"{VETO}: comes up in no case, only in trials; add a case to cases/ on which it counts, or take it out"
+    ]
 
 
 def test_a_finding_reads_nothing_that_later_work_writes(mini: Mini) -> None:

@@ -1,7 +1,7 @@
 """In each of the cases that came last, pairs of fixes, one of which must be more so than the other, and why.
 
-The reasons are common practice, no source. Grades run from 1 to 5: difficulty, durability, visibility. Options that are
-ruled out have grades too, and are compared as well: what a fix is worth does not hang on whether it fits this garment.
+The reasons are common practice, no source. Grades run from 1 to 5: difficulty, durability, visibility. Options that
+are ruled out have grades too and are compared as well: what a fix is worth does not hang on whether it fits here.
 """
 
 import pytest
