@@ -46,14 +46,6 @@ def askable(case: Case) -> list[Key]:
     """What was not asked and could still be: what it comes after was not answered otherwise."""
     garment, answers = BASE.garment(case.garment), case.answers
     told = {key: answer.value for key, answer in answers.items() if isinstance(answer, Known)}
-    rest = [question for key, question in garment.questions.items() if key not in answers]
-    return [q.key for q in rest if all(told.get(gate, words[0]) in words for gate, words in q.after)]
-
-
-def askable(case: Case) -> list[Key]:
-    """What was not asked and could still be: what it comes after was not answered otherwise."""
-    garment, answers = BASE.garment(case.garment), case.answers
-    told = {key: answer.value for key, answer in answers.items() if isinstance(answer, Known)}
     open_keys = [key for key in garment.questions if key not in answers]
     return [
         key

@@ -61,7 +61,7 @@ async def test_enter_on_the_first_line_takes_all_as_usual(file: Path, size: tupl
 async def test_marks_are_set_and_taken_off_and_taken_together(file: Path) -> None:
     async with playing(file) as play:
         await play.press("1", "3", "1", "4")
-        assert "[x] Holes along" in play.text() and "These 2, and nothing else" in play.text()
+        assert "[x] Holes along" in play.text() and "What is marked (2), and nothing else" in play.text()
         await play.press("2", "2", "up")
         await play.press("0")
         assert said(play) == {"front.kind": "closed_end", "front.edge": "finished", "front.old_holes": "there"}

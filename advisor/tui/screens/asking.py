@@ -28,7 +28,7 @@ def such_as(tape: TapeName) -> str:
     return f"{TAPE_WORDS[tape]}, such as {'1 1/2' if tape == 'in' else '3.8'}"
 
 
-MARKING = "Enter or its number marks a line, 0 takes what is marked. x on a line: cannot say of it; on 0: of none."
+MARKING = "Enter or a number marks a line, 0 takes what is marked. x: cannot say."
 BOXES = {"": "[ ] ", "seen": "[x] ", "unsure": "[?] "}
 
 
@@ -55,7 +55,7 @@ class Marks:
 
     def rows(self) -> Iterable[Row]:
         """The lines: what ends it, then what may be seen."""
-        done = f"These {len(self.marked)}, and nothing else" if self.marked else capital(self.over.look.none)
+        done = f"What is marked ({len(self.marked)}), and nothing else" if self.marked else capital(self.over.look.none)
         yield Row("", done)
         for key, sign in zip(self.over.keys, self.signs, strict=True):
             yield Row(key, BOXES[self.marked.get(key, "")] + sign)
