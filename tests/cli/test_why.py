@@ -44,7 +44,8 @@ def test_every_figure_told_has_a_name(path: Path) -> None:
         for figure in option.work.figures.values():
             plain = re.sub(r"[._]\d+$|_\d+$", "", figure.id)
             named = figure.id in BASE.garments["one_piece"].names or figure.id.count(".") == 1
-            assert plain in CALLED or named or figure.id in CALLED, f"{figure.id} of {option.fix}: name it in advisor/figures/called.py"
+            told = f"{figure.id} of {option.fix}: name it in advisor/figures/called.py"
+            assert plain in CALLED or named or figure.id in CALLED, told
 
 
 def test_what_figures_are_called_is_words() -> None:
