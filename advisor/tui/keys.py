@@ -94,7 +94,7 @@ SCREENS: Mapping[str, tuple[Key, ...]] = {
             ("x",),
             "unknown",
             "Cannot say",
-            "you cannot say: the advice then says 'only if'. In a list of things to see: of that line, on 0 of all",
+            "you cannot say: the advice then says 'only if'",
             True,
         ),
         Key("later", ("l",), "later", "Later", "leave the question for later in this sitting", True),

@@ -28,7 +28,7 @@ def such_as(tape: TapeName) -> str:
     return f"{TAPE_WORDS[tape]}, such as {'1 1/2' if tape == 'in' else '3.8'}"
 
 
-MARKING = "Enter or a number marks a line, 0 takes what is marked. x: cannot say."
+MARKING = "Enter or a number marks a line, 0 takes what is marked. x: cannot say (on 0: of all)."
 BOXES = {"": "[ ] ", "seen": "[x] ", "unsure": "[?] "}
 
 
