@@ -11,6 +11,7 @@ from advisor.advise.world import World
 from advisor.core.advice import Plan, Step
 from advisor.core.case import Choice, FindingId, Limits
 from advisor.core.model import Model
+from advisor.errors import KnowledgeError
 from advisor.rulebase.base import RuleBase
 
 
@@ -31,6 +32,10 @@ def draft_plan(
     steps = tuple(Step(op, tuple(serves[op.id])) for op in ordered(ops, world.model.states))
     final, blocked = work_through((step.op for step in steps), world.model)
     remains = followed.advice.remains
-    if found(final) != {finding.id for finding in remains}:
+    left = found(final)
+    if left != {finding.id for finding in remains}:
+        if not blocked:
+            odd = ", ".join(sorted(left ^ {finding.id for finding in remains}))
+            raise KnowledgeError(f"the order of work leaves another garment than the choices: {odd}", where="plan")
         remains = advise(base, replace(world, model=final), {}, limits, told=False).findings
     return Plan(followed.advice, steps, totals(chosen, steps), (), remains, blocked, followed.suggested)

@@ -282,7 +282,19 @@ class _Trying:
             if option.closes and option.open and not option.work.leaves and option.finding in left:
                 self.trials.unclosed.setdefault(pair, probe.told)
 
+    def _note_clashes(self, probe: Probe, plan: Plan) -> None:
+        """One fix at two places whose operations have one name and are not the same: they never go together."""
+        seen: dict[tuple[str, FixId, str], tuple[FindingId, Op]] = {}
+        for option in plan.advice.options:
+            for op in option.work.ops if option.open else ():
+                first = seen.setdefault((*_pair(plan, option), op.id), (option.finding, op))
+                if first[0] != option.finding and first[1].effects != op.effects:
+                    said = f"'{op.id}' means two different things"
+                    broken = Broken(said, option.fix, "give one of them another id", probe.told)
+                    self.trials.broken.setdefault((said, option.fix), broken)
+
     def _note_plan(self, probe: Probe, plan: Plan) -> None:
+        self._note_clashes(probe, plan)
         self.trials.reads |= plan.advice.reads
         serves = {step.op.id: step.serves for step in plan.steps}
         for op in plan.blocked:
