@@ -75,11 +75,11 @@ def _garment(material: Material, parts: dict[str, str]) -> str:
 
 
 def _words(material: Material, place: str, role: str) -> str:
-    """What other garments call this place, if it is the same; else what to write."""
-    for _, garment in sorted(material.garments.items()):
-        known = garment.places.get(place)
-        if known and known.role == role:
-            return known.words
+    """What at least two other garments call this place; else what to write."""
+    known = [garment.places[place] for _, garment in sorted(material.garments.items()) if place in garment.places]
+    words = [each.words for each in known if each.role == role]
+    if len(words) > 1:
+        return words[0]
     return f"FILL: what she calls {material.roles[role].title}, with 'the'"
 
 
