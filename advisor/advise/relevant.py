@@ -66,7 +66,7 @@ def _concerned(base: RuleBase, advice: Advice) -> frozenset[str]:
         id
         for id, card in base.rules.items()
         if not (isinstance(card, Answer) and card.problem not in problems)
-        and not (isinstance(card, Veto) and card.fix and card.fix not in fixes)
+        and not (isinstance(card, Veto) and card.fixes and fixes.isdisjoint(card.fixes))
     )
 
 

@@ -82,6 +82,6 @@ def _speaks(base: RuleBase, then: Record, now: Record) -> Iterator[str]:
             yield id
         if isinstance(card, Answer) and card.problem in problems:
             yield id
-        if isinstance(card, Veto) and (not card.fix or card.fix in fixes):
+        if isinstance(card, Veto) and (not card.fixes or not fixes.isdisjoint(card.fixes)):
             yield id
 

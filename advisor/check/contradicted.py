@@ -16,7 +16,7 @@ def check(material: Material, book: Book) -> None:
     vetoes = [(id, veto) for id, veto in material.of(Veto) if id in material.sound]
     for id, answer in material.of(Answer):
         for other, veto in vetoes if id in material.sound else ():
-            if veto.fix in ("", answer.fix) and _speaks_of(veto, answer):
+            if veto.names(answer.fix) and _speaks_of(veto, answer):
                 _against(material, book, (id, answer), (other, veto))
 
 

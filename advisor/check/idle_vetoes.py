@@ -12,16 +12,16 @@ def check(material: Material, book: Book) -> None:
         return
     for id in sorted(idle_vetoes(material)):
         veto = material.rules[id]
-        fix = veto.fix if isinstance(veto, Veto) else ""
+        fixes = veto.fixes if isinstance(veto, Veto) else ()
         roles = sorted(
             {
                 spot.role
                 for spot in spots_of(material)
                 for _, card in answers_at(material, spot)
-                if fix in ("", card.fix)
+                if not fixes or card.fix in fixes
             }
         )
         where = f"at a {' or '.join(roles)}" if roles else "anywhere"
-        what = f"never applies: no garment has what it asks for where {fix or 'any fix'} is offered, {where}"
+        what = f"never applies: no garment has what it asks for where {' or '.join(fixes) or 'any fix'} is offered, {where}"
         hint = "mend its role, its problem or its fix, or take it out"
         book.error(material.where(id), what, hint, material.line(id, keyword="when"))

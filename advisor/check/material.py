@@ -290,6 +290,8 @@ def _misshaped(field: str, value: object) -> tuple[str, str] | None:
             return f"holds a {type(odd).__name__}", f"every part of it is a {PARTS[field].__name__}"
     elif field == "stage" and value not in STAGES:
         return f"is {value!r}", nearest(str(value), STAGES)
+    elif field == "fix" and isinstance(value, tuple) and all(isinstance(one, str) and one for one in value):
+        return None
     elif field in TEXTS and not isinstance(value, str):
         return f"is a {type(value).__name__}, not a text", "write it between quotes"
     return None

@@ -74,14 +74,14 @@ def _idle(material: Material) -> set[str]:
         for id, veto in material.of(Veto)
         # A fix that no answer offers at all is told of by the check of the vocabulary.
         if id in material.sound
-        and (not veto.fix or veto.fix in offered)
+        and (not veto.fixes or not offered.isdisjoint(veto.fixes))
         and not any(_applies(material, veto, *offer) for offer in offers)
     }
 
 
 def _applies(material: Material, veto: Veto, garment: str, problem: str, role: str, fix: str) -> bool:
     known = {"role": role, "name": problem, "fix": fix}
-    return veto.fix in ("", fix) and can_hold(material, material.garments[garment], veto, role, known)
+    return veto.names(fix) and can_hold(material, material.garments[garment], veto, role, known)
 
 
 def can_hold(material: Material, garment: Garment, card: Card, role: str, known: Mapping[str, Any]) -> bool:

@@ -86,7 +86,7 @@ def _rungs(material: Material, spot: Spot, answers: tuple[tuple[str, Answer], ..
     for id, card in answers:
         known = {"role": spot.role, "name": spot.problem, "fix": card.fix}
         answer = _line(id, card, known)
-        lines = [_line(other, veto, known) for other, veto in vetoes if veto.fix in ("", card.fix)]
+        lines = [_line(other, veto, known) for other, veto in vetoes if veto.names(card.fix)]
         if answer is not None:
             yield Rung(card.fix, answer, tuple(line for line in lines if line is not None and _decidable(line)))
 

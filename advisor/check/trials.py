@@ -165,7 +165,7 @@ class _Trying:
     def _offering(self, garment: Garment, problem: str, card: object) -> Mapping[Key, Value]:
         """Answers with which the fix a veto speaks of is offered for this problem."""
         for _, answer in self.material.of(Answer):
-            if isinstance(card, Veto) and answer.problem == problem and answer.fix == card.fix and answer.fires:
+            if isinstance(card, Veto) and answer.problem == problem and answer.fix in card.fixes and answer.fires:
                 return answers_in(garment, answer.fires[0].facts)
         return {}
 

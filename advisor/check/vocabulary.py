@@ -197,8 +197,10 @@ def _links(material: Material, book: Book, id: str, card: Card) -> None:
     """An answer or veto of a problem or fix that there is not is never run."""
     if isinstance(card, Answer) and card.problem not in material.problems:
         _missing(material, book, id, "findings", f"no finding finds '{card.problem}'", card.problem, material.problems)
-    if isinstance(card, Answer | Veto) and card.fix and card.fix not in material.fixes:
-        _missing(material, book, id, "fixes", f"no fix '{card.fix}'", card.fix, material.fixes)
+    named = card.fixes if isinstance(card, Veto) else (card.fix,) if isinstance(card, Answer) else ()
+    for fix in named:
+        if fix not in material.fixes:
+            _missing(material, book, id, "fixes", f"no fix '{fix}'", fix, material.fixes)
 
 
 def _missing(material: Material, book: Book, id: str, kind: str, what: str, name: str, known: Iterable[str]) -> None:

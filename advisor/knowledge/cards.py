@@ -137,19 +137,34 @@ class Answer(Card):
 
 @dataclass(frozen=True, kw_only=True, eq=False)
 class Veto(Card):
-    """`fix` is ruled out for the problem it was offered for. `fix` "" speaks of every fix offered.
+    """`fix` is ruled out for the problem it was offered for: one, or any of several. "" speaks of every fix offered.
 
-    Binds `problem`, `fix`, `name`, `place`, `role` and `amount` of the problem for the conditions.
+    Binds `problem`, `fix` (unless it is one), `name`, `place`, `role` and `amount` of the problem for the conditions.
     """
 
-    fix: str = ""
+    fix: str | tuple[str, ...] = ""
+
+    @property
+    def fixes(self) -> tuple[str, ...]:
+        """The fixes it speaks of by name; none if it speaks of every fix."""
+        if isinstance(self.fix, tuple):
+            return self.fix
+        return (self.fix,) if self.fix else ()
+
+    def names(self, fix: str) -> bool:
+        """Whether it speaks of this fix: by name, or because it speaks of all."""
+        return not self.fixes or fix in self.fixes
 
     def conditions(self) -> tuple[Condition, ...]:
         """The offer ruled out, then the card's own conditions."""
-        fix = {"fix": self.fix} if self.fix else {"fix": MATCH.fix}
-        offer = facts.Offer(problem=MATCH.problem, name=MATCH.name, place=MATCH.place, role=MATCH.role, **fix)
+        fixes = self.fixes
+        one = {"fix": fixes[0]} if len(fixes) == 1 else {"fix": MATCH.fix}
+        offer = facts.Offer(problem=MATCH.problem, name=MATCH.name, place=MATCH.place, role=MATCH.role, **one)
         problem = facts.Problem(id=MATCH.problem, mm=MATCH.amount)
-        return (given("the fix is offered", offer), given("for the problem", problem), *self.when)
+        implied = (given("the fix is offered", offer), given("for the problem", problem))
+        if len(fixes) < 2:
+            return (*implied, *self.when)
+        return (*implied, such_that("it is one of the fixes meant", lambda fix: fix in fixes), *self.when)
 
 
 LAYER = {Find: 1, Answer: 2, Veto: 3}

@@ -16,7 +16,7 @@ from advisor.rulebase.specs import call, literal_role
 def speaks_of(base: RuleBase, veto: Veto, fix: str, problem: str = "") -> bool:
     """Whether the tests of a veto that ask for nothing but fix, problem and words of states let them through, and the
     part the fix is for has what the veto looks at there. `problem` "": any."""
-    if veto.fix not in ("", fix):
+    if not veto.names(fix):
         return False
     known: dict[str, Any] = {"fix": fix, "name": problem} if problem else {"fix": fix}
     words = _words(base, veto)

@@ -76,7 +76,9 @@ def _offer(card: Answer) -> Callable[..., facts.Offer]:
 
 
 def _veto(id: str, card: Veto) -> Callable[..., facts.Veto]:
+    fix = card.fix if isinstance(card.fix, str) else ""
+
     def action(**bound: Any) -> facts.Veto:
-        return facts.Veto(problem=bound["problem"], fix=card.fix or bound["fix"], rule=id)
+        return facts.Veto(problem=bound["problem"], fix=fix or bound["fix"], rule=id)
 
     return action

@@ -4,7 +4,7 @@ from advisor.knowledge import MATCH, Trait, Veto, fires, given, near, offered, p
 
 rule = Veto(
     title="Only the back is loose",
-    fix="body.fixes.take_in_sides",
+    fix=("body.fixes.take_in_sides", "body.fixes.take_in_sides_felled"),
     why="Taken in at the sides, a loose back drags the seams behind the arms and strains the front.",
     source="common-practice",
     when=(given("only the back is loose", Trait(place=MATCH.place, role="body_width", slot="loose_at", word="back")),),
@@ -16,6 +16,12 @@ rule = Veto(
         fires(
             "only the back is loose",
             offered("body_wide", "body", "body_width", "body.fixes.take_in_sides"),
+            problem("body_wide", "body", "body_width", "girth", "2 in"),
+            trait("body.loose_at", "body_width", "back"),
+        ),
+        fires(
+            "only the back is loose; the other way",
+            offered("body_wide", "body", "body_width", "body.fixes.take_in_sides_felled"),
             problem("body_wide", "body", "body_width", "girth", "2 in"),
             trait("body.loose_at", "body_width", "back"),
         ),

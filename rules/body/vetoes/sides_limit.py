@@ -11,7 +11,7 @@ def past(amount: Mm) -> bool:
 
 rule = Veto(
     title="More than two sizes at the side seams",
-    fix="body.fixes.take_in_sides",
+    fix=("body.fixes.take_in_sides", "body.fixes.take_in_sides_felled"),
     why=(
         "Past about two sizes the armholes hang too low and the shoulders too wide, and side seams move neither. "
         "Counted here at 2 in a size; one page counts 4 in to a size of shirt."
@@ -23,6 +23,11 @@ rule = Veto(
         fires(
             "5 in of it",
             offered("body_wide", "body", "body_width", "body.fixes.take_in_sides"),
+            problem("body_wide", "body", "body_width", "girth", "5 in"),
+        ),
+        fires(
+            "5 in of it; the other way",
+            offered("body_wide", "body", "body_width", "body.fixes.take_in_sides_felled"),
             problem("body_wide", "body", "body_width", "girth", "5 in"),
         ),
     ),

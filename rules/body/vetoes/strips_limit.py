@@ -11,7 +11,7 @@ def past(amount: Mm) -> bool:
 
 rule = Veto(
     title="Too narrow to be worth it",
-    fix="body.fixes.side_strips",
+    fix=("body.fixes.side_strips", "body.fixes.side_strips_other"),
     why=(
         "Past 4 in the shoulders, armholes and collar are two sizes too small as well, and strips at the "
         "sides move none of them."
@@ -23,6 +23,11 @@ rule = Veto(
         fires(
             "5 in of it",
             offered("body_narrow", "body", "body_width", "body.fixes.side_strips"),
+            problem("body_narrow", "body", "body_width", "girth", "5 in"),
+        ),
+        fires(
+            "5 in of it; the other way",
+            offered("body_narrow", "body", "body_width", "body.fixes.side_strips_other"),
             problem("body_narrow", "body", "body_width", "girth", "5 in"),
         ),
     ),

@@ -18,7 +18,7 @@ def under(gap: Mm, below: Mm, loose: str, amount: Mm) -> bool:
 
 rule = Veto(
     title="The back pockets would come too near each other",
-    fix="girth.fixes.center_back",
+    fix=("girth.fixes.center_back", "girth.fixes.center_back_felled"),
     why="A center-back seam brings the back pockets together by what it takes at their level: all of it where it is "
     "taken in to the hip and below, less where it runs out above. A designer sets new "
     "pockets 1 1/2 to 2 1/2 in from the seam; taken in, 1 in is the usual floor, and some go down to 3/4 in.",
@@ -60,6 +60,14 @@ rule = Veto(
             measure("back_pocket.gap", "back_pockets", "3 1/2 in"),
             measure("back_pocket.below", "back_pockets", "4 in"),
             trait("trousers.loose_to", "lower_part", "hip"),
+        ),
+        fires(
+            "2 in out, 2 1/2 in between pockets 4 in down; the other way",
+            offered("too_wide", "trousers", "lower_part", "girth.fixes.center_back_felled"),
+            problem("too_wide", "trousers", "lower_part", "girth", "2 in"),
+            measure("back_pocket.gap", "back_pockets", "2 1/2 in"),
+            measure("back_pocket.below", "back_pockets", "4 in"),
+            trait("trousers.loose_to", "lower_part", "high_hip"),
         ),
     ),
     near=(

@@ -11,7 +11,7 @@ def past(amount: Mm) -> bool:
 
 rule = Veto(
     title="Only the waist is loose",
-    fix="girth.fixes.center_back",
+    fix=("girth.fixes.center_back", "girth.fixes.center_back_felled"),
     why="A seam at the waist runs out in 5 in for every 1/2 in each side, or it dents: by the high hip it has given 1 "
     "in. Men's trousers change by about 1 in at center back without touching the fit elsewhere. More has to go on to "
     "the hip, where nothing is to spare; darts give it back before.",
@@ -29,6 +29,12 @@ rule = Veto(
         fires(
             "2 in, at the waist only",
             offered("too_wide", "trousers", "lower_part", "girth.fixes.center_back"),
+            problem("too_wide", "trousers", "lower_part", "girth", "2 in"),
+            trait("trousers.loose_to", "lower_part", "waist"),
+        ),
+        fires(
+            "2 in, at the waist only; the other way",
+            offered("too_wide", "trousers", "lower_part", "girth.fixes.center_back_felled"),
             problem("too_wide", "trousers", "lower_part", "girth", "2 in"),
             trait("trousers.loose_to", "lower_part", "waist"),
         ),

@@ -13,7 +13,7 @@ def left(gap: Mm, amount: Mm) -> Mm:
 
 rule = Veto(
     title="The back pockets would come too near each other",
-    fix="hip.fixes.center_back",
+    fix=("hip.fixes.center_back", "hip.fixes.center_back_felled"),
     why="Taken in over the whole seat the seam brings the back pockets together by all it takes. A designer "
     "sets new pockets 1 1/2 to 2 1/2 in from the seam; taken in, 1 in is the usual floor, and some go down to 3/4 in.",
     source="JSTERN",
@@ -31,6 +31,13 @@ rule = Veto(
         fires(
             "2 in out between pockets 3 1/2 in apart",
             offered("hip_wide", "hip", "hip", "hip.fixes.center_back"),
+            problem("hip_wide", "hip", "hip", "level", "2 in"),
+            trait("back_pocket.there", "back_pockets", "there"),
+            measure("back_pocket.gap", "back_pockets", "3 1/2 in"),
+        ),
+        fires(
+            "2 in out between pockets 3 1/2 in apart; the other way",
+            offered("hip_wide", "hip", "hip", "hip.fixes.center_back_felled"),
             problem("hip_wide", "hip", "hip", "level", "2 in"),
             trait("back_pocket.there", "back_pockets", "there"),
             measure("back_pocket.gap", "back_pockets", "3 1/2 in"),

@@ -11,7 +11,7 @@ def past(amount: Mm) -> bool:
 
 rule = Veto(
     title="Too wide to be worth it",
-    fix="shoulder.fixes.move_armhole",
+    fix=("shoulder.fixes.move_armhole", "shoulder.fixes.tuck"),
     why=(
         "Past 3/4 in a side armhole, back and sleeve head are too large as well: the balance of the garment "
         "changes, and it cannot be put back."
@@ -23,6 +23,11 @@ rule = Veto(
         fires(
             "1 in of it",
             offered("shoulder_wide", "shoulder", "shoulder", "shoulder.fixes.move_armhole"),
+            problem("shoulder_wide", "shoulder", "shoulder", "girth", "1 in"),
+        ),
+        fires(
+            "1 in of it; the other way",
+            offered("shoulder_wide", "shoulder", "shoulder", "shoulder.fixes.tuck"),
             problem("shoulder_wide", "shoulder", "shoulder", "girth", "1 in"),
         ),
     ),

@@ -4,7 +4,7 @@ from advisor.knowledge import MATCH, Trait, Veto, fires, given, near, offered, o
 
 rule = Veto(
     title="No lemon juice beside metal",
-    fix="mending.fixes.rust_lemon",
+    fix=("mending.fixes.rust_lemon", "mending.fixes.rust_oxalic"),
     why="Acid draws new rust out of metal it can reach: the metal comes off first.",
     source="common-practice",
     when=(
@@ -18,6 +18,12 @@ rule = Veto(
         fires(
             "no lemon juice beside metal",
             offered("rust_marks", "snaps", "hardware", "mending.fixes.rust_lemon"),
+            problem("rust_marks", "snaps", "hardware", "mend"),
+            trait("snaps.state", "hardware", "sound"),
+        ),
+        fires(
+            "no oxalic acid beside metal",
+            offered("rust_marks", "snaps", "hardware", "mending.fixes.rust_oxalic"),
             problem("rust_marks", "snaps", "hardware", "mend"),
             trait("snaps.state", "hardware", "sound"),
         ),

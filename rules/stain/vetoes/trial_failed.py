@@ -4,7 +4,7 @@ from advisor.knowledge import MATCH, Trait, Veto, fires, given, near, offered, p
 
 rule = Veto(
     title="The trial on a hidden seam failed",
-    fix="stain.fixes.bleach",
+    fix=("stain.fixes.bleach", "stain.fixes.soak_cold", "stain.fixes.soap_grease"),
     why=(
         "What changes a hidden seam changes the front. Color on the white cloth means that it is not fast; a "
         "page that says the opposite is wrong."
@@ -16,6 +16,18 @@ rule = Veto(
         fires(
             "the trial on a hidden seam failed",
             offered("stained", "stain", "stain", "stain.fixes.bleach"),
+            problem("stained", "stain", "stain", "open"),
+            trait("stain.trial", "stain", "failed"),
+        ),
+        fires(
+            "the trial on a hidden seam failed; the other way",
+            offered("stained", "stain", "stain", "stain.fixes.soak_cold"),
+            problem("stained", "stain", "stain", "open"),
+            trait("stain.trial", "stain", "failed"),
+        ),
+        fires(
+            "the trial on a hidden seam failed; the third way",
+            offered("stained", "stain", "stain", "stain.fixes.soap_grease"),
             problem("stained", "stain", "stain", "open"),
             trait("stain.trial", "stain", "failed"),
         ),

@@ -1,10 +1,10 @@
-"""Oxalic acid failed the trial."""
+"""Lemon juice failed the trial."""
 
 from advisor.knowledge import MATCH, Trait, Veto, fires, given, near, offered, problem, trait
 
 rule = Veto(
-    title="Oxalic acid failed the trial",
-    fix="mending.fixes.rust_oxalic",
+    title="Lemon juice failed the trial",
+    fix=("mending.fixes.rust_lemon", "mending.fixes.rust_oxalic"),
     why="What changes the hidden seam changes the front of the garment.",
     source="RUST-HK",
     when=(
@@ -15,6 +15,12 @@ rule = Veto(
     ),
     says="The trial on a hidden seam changed color or cloth.",
     fires=(
+        fires(
+            "lemon juice failed the trial",
+            offered("rust_marks", "snaps", "hardware", "mending.fixes.rust_lemon"),
+            problem("rust_marks", "snaps", "hardware", "mend"),
+            trait("snaps.rust_test", "hardware", "failed"),
+        ),
         fires(
             "oxalic acid failed the trial",
             offered("rust_marks", "snaps", "hardware", "mending.fixes.rust_oxalic"),
