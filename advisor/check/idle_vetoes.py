@@ -22,6 +22,7 @@ def check(material: Material, book: Book) -> None:
             }
         )
         where = f"at a {' or '.join(roles)}" if roles else "anywhere"
-        what = f"never applies: no garment has what it asks for where {' or '.join(fixes) or 'any fix'} is offered, {where}"
+        offered = " or ".join(fixes) or "any fix"
+        what = f"never applies: no garment has what it asks for where {offered} is offered, {where}"
         hint = "mend its role, its problem or its fix, or take it out"
         book.error(material.where(id), what, hint, material.line(id, keyword="when"))
