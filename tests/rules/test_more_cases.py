@@ -51,6 +51,11 @@ def test_the_finding_and_its_amount_are_as_reckoned_by_hand(name: str, finding: 
         ("innkeeper", "seat.vetoes.pockets_at_band"),
         ("chimney_sweep", "girth.vetoes.center_back_waist_only"),
         ("town_crier", "hip.vetoes.recut_does_both"),
+        ("mermaid", "hems.vetoes.fuse_hem_no_iron"),
+        ("poacher", "hems.vetoes.fuse_hem_on_pile"),
+        ("poacher", "girth.vetoes.let_out_part_closed"),
+        ("submarine_cook", "hems.vetoes.fuse_hem_on_coated"),
+        ("raft_boy", "band.vetoes.pin_on_child"),
     ],
 )
 def test_the_reason_against_is_met(name: str, rule: str) -> None:
@@ -75,3 +80,34 @@ def test_the_flower_sellers_edge_is_marked_from_the_floor_and_nothing_else_is_to
     plan = opened("flower_seller")
     assert {step.op.stage for step in plan.steps} <= {"hem", "finish"}
     assert plan.remains == ()
+
+
+# case, finding, the fix that is more, the fix that is less, in what. Why is common practice, no source.
+PAIRS = [
+    # A seam stands as long as its neighbors, snaps may spring; caps of metal are seen, a strip behind them is not.
+    ("harbor_master", "closure_short@front", "closure.fixes.new_snaps", "closure.fixes.hidden_placket", "visibility"),
+    ("bell_founder", "closure_long@front", "closure.fixes.hidden_placket", "closure.fixes.new_snaps", "difficulty"),
+    # A raise is cut once and sewn; elastic tires.
+    ("drummer", "waist_low@bodice", "waist.fixes.raise_part", "waist.fixes.casing", "durability"),
+    # A band set in is two new seams, a seam let down is the old one.
+    ("lighthouse_keeper", "waist_high@bodice", "waist.fixes.inset_band", "waist.fixes.let_down_seam", "visibility"),
+    # Strips stay as long as the seams; let out, the old line may show but nothing is added.
+    ("innkeeper", "too_narrow@trousers", "girth.fixes.side_strips", "girth.fixes.let_out_part", "difficulty"),
+    # A felled seam taken in outlasts tabs on buttons.
+    ("chimney_sweep", "too_wide@jeans", "girth.fixes.center_back_felled", "girth.fixes.side_tabs", "durability"),
+    ("town_crier", "too_wide@trousers", "girth.fixes.recut", "girth.fixes.elastic_back", "difficulty"),
+    ("ferry_clerk", "body_wide@body", "body.fixes.back_tab", "body.fixes.take_in_sides", "visibility"),
+    # New cloth outlasts a patch in cloth that tears.
+    ("pearl_diver", "lining_torn@lining", "lining.fixes.renew_lining", "lining.fixes.patch_lining", "durability"),
+    ("raft_boy", "edge_frayed@leg", "hems.fixes.bind_edge", "hems.fixes.kick_tape", "visibility"),
+    ("snuff_seller", "pocket_holed@pocket_bag", "pockets.fixes.half_bag", "pockets.fixes.seam_above", "durability"),
+    ("mermaid", "hem_down@edge", "hems.fixes.sew_again_by_machine", "hems.fixes.sew_again_by_hand", "visibility"),
+    ("poacher", "hem_down@leg", "hems.fixes.sew_again_by_hand", "hems.fixes.fuse_again", "durability"),
+    ("submarine_cook", "band_unfastened@band", "band.fixes.hook_and_bar", "band.fixes.sew_button", "difficulty"),
+]
+
+
+@pytest.mark.parametrize(("name", "finding", "more", "less", "axis"), PAIRS)
+def test_one_fix_is_more_than_the_other(name: str, finding: str, more: str, less: str, axis: str) -> None:
+    grades = {option.fix: option.grades for option in opened(name).advice.options_for(finding)}
+    assert getattr(grades[more], axis) > getattr(grades[less], axis)
