@@ -124,6 +124,7 @@ SCREENS: Mapping[str, tuple[Key, ...]] = {
         Key("previous", ("p",), "part(-1)", "Part before", "to the part before"),
         Key("parts", ("j",), "jump", "Jump", "choose a part of the plan to jump to", True),
         Key("save", ("s",), "save", "Save text", "save the plan as a text file beside the case", True),
+        Key("sheet", ("f",), "sheet", "Save sheet", "save a sheet to print, with templates at true size (PDF)", True),
         Key("send", ("y",), "send", "To clipboard", "send the plan to the terminal's clipboard, if it has one"),
     ),
     "reading": (

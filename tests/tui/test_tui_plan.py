@@ -5,6 +5,7 @@ from collections.abc import Callable
 from pathlib import Path
 
 from advisor.report.plan import plan_lines
+from advisor.sheet.make import make_sheet
 from advisor.tui.screens.plan import PlanScreen, parts_of
 from tests.tui.play import Play, playing
 
@@ -58,6 +59,17 @@ async def test_the_text_saved_is_the_plan_and_a_second_save_asks(case_file: Call
         assert saved.read_text() == "mine\n"
         await play.press("s", "y")
         assert saved.read_text() != "mine\n"
+
+
+async def test_the_sheet_saved_is_the_commands_and_says_how_to_print_it(case_file: Callable[..., Path]) -> None:
+    path = case_file()
+    async with playing(path) as play:
+        await play.press("f5", "f")
+        session = play.app.session
+        assert session is not None
+        sheet = make_sheet(session.base, session.case, session.plan())
+        assert path.with_suffix(".pdf").read_bytes() == sheet.data
+        assert "actual size" in play.text() and sheet.templates > 0
 
 
 async def test_copying_never_claims_more_than_it_knows(case_file: Callable[..., Path]) -> None:

@@ -1,5 +1,6 @@
-"""Stage 4: the plan in its parts, to read, to jump about in, to save as text and to send to the clipboard."""
+"""Stage 4: the plan in its parts, to read, to jump about in, to save as text or as a sheet, to send away."""
 
+from collections.abc import Callable
 from functools import partial
 from pathlib import Path
 from typing import ClassVar
@@ -12,7 +13,7 @@ from advisor.advise.record import record_of
 from advisor.core.advice import Plan
 from advisor.core.case import Case, Record
 from advisor.errors import AdvisorError
-from advisor.ground import AlreadyThere, clean, export_text
+from advisor.ground import AlreadyThere, Digest, clean, export_bytes, export_text
 from advisor.interview.session import Session
 from advisor.report.lines import para, width_now, wrapped_at
 from advisor.report.plan import plan_lines
@@ -24,6 +25,9 @@ from advisor.tui.thinking import once
 from advisor.tui.windows import Pick, Sure
 
 TEXT_WIDTH = 78
+Write = Callable[[Path, bool], Digest]
+"""Writes a file; the flag says whether one that is there may be replaced."""
+
 SENT = "The plan was sent to the terminal for its clipboard. Not every terminal takes it; s saves it as a file."
 
 
@@ -144,35 +148,38 @@ class PlanScreen(Stage):
             return "\n".join(self.lines()) + "\n"
 
     def action_save(self) -> None:
-        """Save the plan as text beside the case; a file that is there is replaced only after asking."""
-        if self.plan is None:
-            return
-        path = session_of(self).path.with_suffix(".plan.txt")
+        """Save the plan as text beside the case."""
+        if self.plan is not None:
+            text = self.text()
+            self.keep(".plan.txt", lambda path, replace: export_text(path, text, replace=replace))
+
+    def action_sheet(self) -> None:
+        """Save the plan as a sheet to print, with its templates, beside the case."""
+        if self.plan is not None:
+            # Drawing takes a while to load, and most sittings end without it.
+            from advisor.sheet.make import make_sheet
+
+            session = session_of(self)
+            sheet = make_sheet(session.base, session.case, self.plan)
+            self.keep(".pdf", lambda path, replace: export_bytes(path, sheet.data, replace=replace), sheet.told)
+
+    def keep(self, ending: str, write: Write, told: str = "", replace: bool = False) -> None:
+        """Write a file beside the case; one that is there is replaced only after asking."""
+        path = session_of(self).path.with_suffix(ending)
         try:
-            export_text(path, self.text())
+            write(path, replace)
         except AlreadyThere:
             text = f"There is a file {path} already."
             ask = Sure(lambda: para(text), "replace it by the plan as it is now", "leave it as it is")
-            self.app.push_screen(ask, partial(self.replace, path))
+            self.app.push_screen(ask, lambda yes: self.keep(ending, write, told, True) if yes else None)
         except AdvisorError as fault:
             host(self).tell(fault)
         else:
-            self.saved(path)
+            self.saved(path, told)
 
-    def replace(self, path: Path, yes: bool | None) -> None:
-        """Replace the text that is there."""
-        if not yes:
-            return
-        try:
-            export_text(path, self.text(), replace=True)
-        except AdvisorError as fault:
-            host(self).tell(fault)
-        else:
-            self.saved(path)
-
-    def saved(self, path: Path) -> None:
+    def saved(self, path: Path, told: str) -> None:
         """The plan stands in a file of its own now: say so, and put it on record in the case."""
-        self.say(f"Saved in {clean(str(path))}")
+        self.say(f"Saved in {clean(str(path))}" + (f": {told}" if told else ""))
         session = session_of(self)
         if self.plan is not None:
             self.record(session, session.case, self.plan)
