@@ -14,7 +14,7 @@ fix = Fix(
         "What shrinks does so before the work and not after it, and steam and iron set no dirt. The numbers of this "
         "plan may change with it: a length wanted after a wash is divided by what the wash leaves of it."
     ),
-    wrong_when="It will never be washed, or the label forbids it.",
+    wrong_when="It will never be washed, or the label forbids it: wool marked for dry cleaning is dry-cleaned.",
     source="SHR-KEM",
     difficulty=1,
     durability=5,
