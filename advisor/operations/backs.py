@@ -102,7 +102,7 @@ def press_back_darts(view: View, place: str) -> Op:
         minutes=Spread(5, 8, 12),
         says=(
             "Press each dart flat as sewn, then its bulk toward the center back; where it does not lie flat at the "
-            "waist, stretch the fold with steam rather than snip it. Try on."
+            "waist, stretch the fold (with steam, where the label allows it) rather than snip it. Try on."
         ),
         expects=(Put(f"{place}.fold", "marked"), Put(f"{place}.press", "due")),
         effects=(Put(f"{place}.fold", "darted"), Put(f"{place}.press", "done")),

@@ -42,8 +42,8 @@ def open_sides(view: View, place: str, below: bool = False) -> Op:
         setup="unpick",
         minutes=Spread(35, 50, 80) if felled else Spread(12, 20, 35),
         says=(
-            f"Unpick the hem 2 in to each side of the side seams, then {upward}. Unpick 2 in first, steam, and look in "
-            "daylight: a line that still shows will stay."
+            f"Unpick the hem 2 in to each side of the side seams, then {upward}. Unpick 2 in first, steam if allowed, "
+            "and look in daylight: a line that still shows will stay."
         ),
         expects=(Put(f"{place}.sides", "sewn"),),
         effects=(Put(f"{place}.sides", "open"),),
@@ -116,8 +116,8 @@ FINISH = {
         Spread(10, 15, 25),
     ),
     "let out": (
-        "Take the old stitching out, overcast the edges, steam the old line until it goes, and press the seams to the "
-        "back",
+        "Take the old stitching out, overcast the edges, steam the old line, where the label allows it, "
+        "and press the seams to the back",
         Spread(12, 20, 30),
     ),
     "felled": (

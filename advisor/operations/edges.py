@@ -141,7 +141,7 @@ def ease_edge(view: View, place: str, excess: Figure) -> Op:
         says=(
             "Run one row of stitches 2.5 to 3 mm long (8 to 10 to the inch) just inside the seam line. Pin the edges "
             f"together at the marks and ease {parts.words}, drawing the row up a little and spreading it until no fold "
-            "is left. Steam it over a curved pad before it is sewn; sew with the eased side down."
+            "is left. Steam it over a curved pad, where the label allows that, before it is sewn, the eased side down."
         ),
         expects=(Put(f"{place}.fold", "flat"),),
         effects=(Change(f"{place}.edge", times(excess, -1, "eased_in")), Put(f"{place}.fold", "eased")),

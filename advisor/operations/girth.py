@@ -166,7 +166,7 @@ def let_out_center_back(view: View, lower: str, total: Figure, run_out: Figure |
         minutes=Spread(12, 18, 25),
         says=(
             "Sew the new line, twice over the seat; {stays} of allowance stays on each side, so finish its edge. "
-            "Steam the old line and brush it."
+            "Steam the old line, where the label allows it, and brush it."
         ),
         expects=(Put(f"{lower}.center_back", "basted"), *waist_open(view)),
         effects=(

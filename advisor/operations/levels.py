@@ -117,7 +117,7 @@ def let_down_waist(view: View, seam: str, lowered: Figure, each: Figure, stays: 
         minutes=Spread(10, 15, 20),
         says=(
             "Draw a new stitching line {each} outside the old one, on both edges, into the allowance; {stays} of it "
-            "stays. Steam the old line and look at it in daylight: if it still shows, it will stay to be seen."
+            "stays. Steam the old line, if the label allows, and look in daylight: if it still shows, it will stay."
         ),
         expects=(Put(f"{seam}.seam", "open"), Put(f"{seam}.line", "none")),
         effects=(*across(view, seam, lowered, 1), Put(f"{seam}.line", "let down")),

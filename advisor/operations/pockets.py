@@ -22,8 +22,8 @@ def take_pockets_off(view: View, pockets: str) -> Op:
         setup="unpick",
         minutes=Spread(15, 25, 40),
         says=(
-            f"Unpick {view.words(pockets)}, bar tacks last, and keep their folds. Brush out the threads, steam the "
-            "marks of the old stitching, and see how much of the outline stays."
+            f"Unpick {view.words(pockets)}, bar tacks last, and keep their folds. Brush out the threads, steam "
+            "the marks of the old stitching if the label allows it, and see how much of the outline stays."
         ),
         expects=(Put(f"{pockets}.seam", "sewn"),),
         effects=(Put(f"{pockets}.seam", "open"),),

@@ -175,7 +175,7 @@ def tape_edges(view: View, place: str, gape: Figure) -> Op:
         Spread(20, 30, 50),
         "Measure the opening straight from end to end, {length}, and not along its wavy edges. Shrink the tape, "
         "cut four pieces that long with 1/2 in more at each end, pin one along each edge with the fullness spread "
-        "even, and stitch with the tape on top. Steam the edge until it lies flat.",
+        "even, and stitch with the tape on top. Steam the edge flat, where the label allows it.",
         (Put(f"{place}.seam", "open"),),
         (
             Change(f"{place}.gape", times(gape, -1, "drawn_in")),
@@ -198,7 +198,7 @@ def open_beside(view: View, place: str) -> Op:
         "unpick",
         Spread(12, 20, 35),
         f"Unpick the side seams above and below {view.words(place)} as far as the strain reaches, and the finish of "
-        "the opening with them. Unpick 2 in first, steam, and look in daylight: a line that still shows will stay.",
+        "the opening with them. Unpick 2 in first, steam if allowed, look in daylight: a line left then will stay.",
         (Put(f"{place}.beside", "sewn"),),
         (Put(f"{place}.beside", "open"),),
         figures={},

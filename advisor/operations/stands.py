@@ -167,7 +167,7 @@ def respace(view: View, place: str, front: str) -> tuple[Op, ...]:
     close = _op(
         f"close {place}.old_holes", "closure", place, "hand", Spread(30, 45, 75),
         "Cut the buttons off. Draw the edges of each old hole together over a strip of thin cloth between the layers, "
-        "with small stitches in matching thread, and steam.",
+        "with small stitches in matching thread. Steam them, where the label allows it.",
         (Put(f"{place}.old_holes", "open"),), (Put(f"{place}.old_holes", "closed"),),
         (Need("thin woven cloth", "a strip for the old holes"), Need("thread to match")),
     )  # fmt: skip

@@ -24,7 +24,7 @@ def open_sides(view: View, place: str) -> Op:
         minutes=Spread(10, 18, 30),
         says=(
             f"Unpick both side seams of {view.words(place)} from the waist up to the armhole or the next seam. "
-            "Unpick 2 in first, steam, and look in daylight: a line that still shows will stay."
+            "Unpick 2 in first, steam if allowed, and look in daylight: a line that still shows will stay."
         ),
         expects=(Put(f"{place}.sides", "sewn"),),
         effects=(Put(f"{place}.sides", "open"),),

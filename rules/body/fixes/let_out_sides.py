@@ -37,6 +37,6 @@ fix = Fix(
     difficulty=2,
     durability=4,
     visibility=2,
-    cautions=("Unpick 2 in at the worst place first, steam, and look in daylight: a line still there will stay.",),
+    cautions=("Unpick 2 in at the worst place (steam if allowed) and look in daylight: a line still there will stay.",),
     work=work,
 )

@@ -19,7 +19,7 @@ fix = Fix(
     durability=4,
     visibility=3,
     cautions=(
-        "Unpick 2 in at the worst place first, steam it and look in daylight: a line still there will stay.",
+        "Unpick 2 in at the worst place (steam if allowed) and look in daylight: a line still there will stay.",
         "Sew the seat twice, with short stitches.",
     ),
     work=work,

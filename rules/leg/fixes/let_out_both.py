@@ -17,6 +17,6 @@ fix = Fix(
     difficulty=3,
     durability=4,
     visibility=3,
-    cautions=("Unpick 2 in at the worst place first, steam it and look in daylight: a line still there will stay.",),
+    cautions=("Unpick 2 in at the worst place (steam if allowed) and look in daylight: a line still there will stay.",),
     work=work,
 )
