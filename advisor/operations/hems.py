@@ -202,7 +202,8 @@ def turn_up(
         places=(place,),
         setup="iron",
         minutes=Spread(8, 12, 20),
-        says=f"{slope_words}{how} Trim the seam allowances inside the hem to 1/4 in. Press, pin and baste.",
+        says=f"{slope_words}{how} Trim the seam allowances inside the hem to 1/4 in. Press, pin and baste; clip "
+        "leather or coated cloth instead, for every hole stays.",
         expects=(Put(f"{place}.hem", "raw" if cut else "marked"),),
         effects=(Change(f"{place}.length", times(allowance, -1, "turned_up")), Put(f"{place}.hem", "turned")),
         figures={"allowance": allowance, **figures, **slope},
