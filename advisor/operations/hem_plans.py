@@ -42,6 +42,8 @@ WIDE_DEPTH = inches("1 1/2")
 """A trouser hem of 2 in: 1/2 in under and 1 1/2 in up. Common practice, no source."""
 DEEP = inches("2 1/2")
 """Hem of a rather straight skirt. Source TX-L359."""
+DEEP_EASES = inches("2")
+"""The most fullness a deep hem steams flat all round, whatever the cloth: common practice, no source."""
 FLARED = inches("1 1/2")
 """Hem of a flared skirt. Source OSU-L87."""
 CLEAN = inches("1/4")
@@ -102,7 +104,8 @@ def fold_up_longer(name: str, fix: str, role: str, amount: Mm, turn_up: Mm, at: 
 def fold_up_eases(name: str, fix: str, role: str, amount: Mm, turn_up: Mm, at: Mm, above: Mm, kind: str) -> Mm:
     """The most of it that cloth of `kind` eases in there, mm."""
     deep = depth_of(fix, role, amount if name == "too_long" else -amount, turn_up)
-    return max((at - deep * (at - above) / SLOPE_RUN) * take_up(kind, most=True), Mm(0))
+    eases = max((at - deep * (at - above) / SLOPE_RUN) * take_up(kind, most=True), Mm(0))
+    return min(eases, DEEP_EASES) if fix.endswith(".deep_hem") else eases
 
 
 def shorten(
