@@ -24,7 +24,7 @@ fix = Fix(
     source="PUNTADAS",
     difficulty=3,
     durability=4,
-    visibility=3,
+    visibility=4,
     cautions=("Gathers show, and make the waist look fuller; try them on a scrap of the same cloth.",),
     work=work,
 )
