@@ -33,6 +33,9 @@ fix = Fix(
     difficulty=4,
     durability=5,
     visibility=4,
-    cautions=("Wash the cloth of the band first, as the garment was washed: new cloth shrinks on old.",),
+    cautions=(
+        "Wash the cloth of the band first, as the garment was washed: new cloth shrinks on old.",
+        "Where a band at the waist is needed too, set one deeper band in for both, not two above each other.",
+    ),
     work=work,
 )
