@@ -18,6 +18,9 @@ fix = Fix(
     difficulty=2,
     durability=4,
     visibility=2,
-    cautions=("See that a pointed foot still passes the opening.",),
+    cautions=(
+        "See that a pointed foot still passes the opening.",
+        "Past about 1 in of the round from one seam the grain swings and the leg twists: then share it over both.",
+    ),
     work=work,
 )
