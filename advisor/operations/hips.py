@@ -5,10 +5,14 @@ or give no more than it lacks. A center-back seam moved over the seat moves the 
 not. What the waist still has to spare after that is loose above the hip only.
 """
 
+from fractions import Fraction
+from math import ceil
+
 from advisor.core.figure import Figure, mm_of, times
 from advisor.core.model import Change, Mm, Put
 from advisor.core.work import Need, Op, Spread
 from advisor.figures import fitting, seams
+from advisor.figures.estimate import lined
 from advisor.figures.exact import inches
 from advisor.figures.formula import figure
 from advisor.figures.letout import inset_cut
@@ -28,6 +32,9 @@ from advisor.operations.waist_hung import WAISTS
 
 RUNS_ON = inches("1")
 """So much more at the waist than at the hip runs out between them without a dent: common practice, no source."""
+
+LINED = (Fraction(3, 2), Fraction(7, 4), Fraction(2))
+"""What a lining that moves along makes of the least, likely and most minutes: common practice, no source."""
 
 
 def at_waist(view: View, lower: str, total: Figure, sign: int) -> Figure:
@@ -95,6 +102,14 @@ def _lined(view: View) -> str:
     return " The lining follows at its own seams by as much, and keeps the pleat it has at the back."
 
 
+def _longer(view: View, alone: Spread) -> Spread:
+    """Minutes of work a lining moves with: 1 1/2 to 2 times those without one."""
+    if not _lined(view):
+        return alone
+    guesses = zip((alone.least, alone.likely, alone.most), LINED, strict=True)
+    return Spread(*(ceil(lined(Fraction(minutes), factor)) for minutes, factor in guesses))
+
+
 def _layer(id: str, seam: Figure) -> Figure:
     return figure(seams.each_side, id, total=seam)
 
@@ -118,7 +133,7 @@ def _baste_sides(
         verb="baste",
         places=(hip, lower),
         setup="body",
-        minutes=Spread(25, 35, 50),
+        minutes=_longer(view, Spread(25, 35, 50)),
         says=(
             f"At {view.words(hip)}, {{hip_depth}} down or where the body is fullest, draw the new line of the left "
             f"side seam {{layer_left}} {way} the old one on each layer, {{left}} in all, of the right one "
@@ -143,7 +158,7 @@ def _side(view: View, hip: str, lower: str, side: str, sign: int, at_hip: Figure
         verb=verb,
         places=(hip, lower),
         setup="straight",
-        minutes=Spread(15, 22, 30),
+        minutes=_longer(view, Spread(15, 22, 30)),
         says=f"Sew the {side} side seam on the basted line, from below up: {does} {{at_hip}} at {view.words(hip)}.",
         expects=(Put(f"{lower}.sides", "basted"), *_expects(view, waist)),
         effects=(
@@ -198,7 +213,7 @@ def _baste_center_back(view: View, hip: str, lower: str, total: Figure, waist: F
         verb="baste",
         places=(hip, lower),
         setup="body",
-        minutes=Spread(20, 25, 40),
+        minutes=_longer(view, Spread(20, 25, 40)),
         says=(
             f"Over the full seat, {{hip_depth}} down, draw the new center-back line {{layer}} {way} the old one on "
             f"each layer, {{total}} in all; {top}. {below} Baste, try on, sit, bend and climb a stair.{_lined(view)}"
@@ -226,7 +241,7 @@ def _center_back(view: View, hip: str, lower: str, total: Figure, waist: Figure,
         verb=verb,
         places=(hip, lower),
         setup="straight",
-        minutes=Spread(30, 45, 70) if felled else Spread(15, 22, 35),
+        minutes=_longer(view, Spread(30, 45, 70) if felled else Spread(15, 22, 35)),
         says=(
             f"Sew the basted line from the crotch up, twice over the seat, with short stitches in the curve. {finish}."
         ),
