@@ -114,7 +114,10 @@ def lengthen_vent(view: View, vent: str, by: Figure) -> tuple[Op, ...]:
         places=(vent,),
         setup="unpick",
         minutes=Spread(8, 12, 20),
-        says=f"Take the tack at the top of {words} out and unpick the seam above it {{by}} further up.",
+        says=(
+            f"Take the tack at the top of {words} out and unpick the seam above it {{by}} further up. Where it is "
+            "lined, loosen the lining along both edges of it first, as far up."
+        ),
         expects=(Put(f"{vent}.seam", "sewn"),),
         effects=(Change(f"{vent}.needed", times(by, -1, "opened")), Put(f"{vent}.seam", "open")),
         figures={"by": by},
@@ -129,7 +132,9 @@ def lengthen_vent(view: View, vent: str, by: Figure) -> tuple[Op, ...]:
         minutes=Spread(12, 20, 35),
         says=(
             f"Face or turn the two edges as they are below, the lap of {words} cut on with a piece where it has one. "
-            "Sew the end fast with a bar across it, over a scrap of tape: it is the first place to tear. Press."
+            "At the hem fold each corner again as it was, square, its facing over the hem, and sew it by hand. "
+            "Sew the end fast with a bar across it, over a scrap of tape: it is the first place to tear. A lining is "
+            "slit as far up, turned back and sewn to both edges, loose. Press."
         ),
         expects=(Put(f"{vent}.seam", "open"),),
         effects=(Put(f"{vent}.seam", "raised"),),
