@@ -11,9 +11,9 @@ from advisor.figures import seams
 from advisor.figures.exact import inches
 from advisor.figures.formula import figure
 from advisor.figures.letout import inset_cut
-from advisor.figures.trunk import DOMESTIC_ALLOWANCE
-from advisor.knowledge.view import View, plain
+from advisor.knowledge.view import View
 from advisor.lengths import show
+from advisor.operations.marks import seam_allowance
 
 SIDES = ("left", "right")
 KEEP = inches("3/8")
@@ -177,7 +177,7 @@ def let_out_sides(view: View, place: str, gains: tuple[Figure, ...], stays: Figu
 
 def cut_strips(view: View, place: str, total: Figure, cloth: str) -> Op:
     """Two strips for the side seams, from the hem up into the sleeve."""
-    allowance = plain("seam_allowance", DOMESTIC_ALLOWANCE, "common-practice")
+    allowance = seam_allowance(view.tape)
     cut = figure(inset_cut, "strip_cut", wanting=total, insets=2, allowance=allowance)
     return _cut(
         view,
@@ -193,7 +193,7 @@ def cut_strips(view: View, place: str, total: Figure, cloth: str) -> Op:
 
 def cut_gussets(view: View, place: str, total: Figure) -> Op:
     """Two triangles for the side seams below the waist."""
-    allowance = plain("seam_allowance", DOMESTIC_ALLOWANCE, "common-practice")
+    allowance = seam_allowance(view.tape)
     cut = figure(inset_cut, "gusset_cut", wanting=total, insets=2, allowance=allowance)
     return _cut(
         view,

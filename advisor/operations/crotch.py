@@ -12,11 +12,11 @@ from advisor.figures.fitting import GUSSET_SIDE, gusset_length
 from advisor.figures.formula import figure
 from advisor.figures.letout import inset_cut
 from advisor.figures.lower import gusset_width
-from advisor.figures.trunk import DOMESTIC_ALLOWANCE
 from advisor.figures.waist import band_cut
 from advisor.knowledge.view import View, plain
 from advisor.operations.girth import waist_open
 from advisor.operations.levels import across
+from advisor.operations.marks import seam_allowance
 from advisor.operations.seams import press
 
 WAIST = "waist"
@@ -47,7 +47,7 @@ def mark_top(view: View, crotch: str, up: Figure) -> Op:
 
 def cut_top(view: View, crotch: str, lower: str, up: Figure) -> Op:
     """Cut the top off: crotch, legs and opening come up by `up`, and the edge is as wide as it is down there."""
-    allowance = plain("seam_allowance", DOMESTIC_ALLOWANCE, "common-practice")
+    allowance = seam_allowance(view.tape)
     widening = Figure(
         "edge_at_new_line",
         view.mm(f"{crotch}.edge_at_line") - view.mm(f"{lower}.edge"),
@@ -80,7 +80,7 @@ def cut_top(view: View, crotch: str, lower: str, up: Figure) -> Op:
 
 def cut_rise_band(view: View, crotch: str, lower: str, depth: Figure, cloth: str) -> Op:
     """Cut a band to go between the garment and its waistband."""
-    allowance = plain("seam_allowance", DOMESTIC_ALLOWANCE, "common-practice")
+    allowance = seam_allowance(view.tape)
     edge = view.measure(f"{lower}.edge")
     return Op(
         id=f"cut {crotch}.band",
@@ -223,7 +223,7 @@ def cut_gusset(view: View, crotch: str, deeper: Figure) -> Op:
             "width": width,
             "side": side,
             "gusset_length": figure(gusset_length, "gusset_length", side=side, width=width),
-            "seam_allowance": plain("seam_allowance", DOMESTIC_ALLOWANCE, "common-practice"),
+            "seam_allowance": seam_allowance(view.tape),
         },
         materials=(Need("firm cloth of like weight, washed", "for the gusset"),),
     )

@@ -13,10 +13,10 @@ from advisor.figures.exact import inches
 from advisor.figures.formula import figure
 from advisor.figures.hems import keep_edge_fold
 from advisor.figures.letout import inset_cut
-from advisor.figures.trunk import DOMESTIC_ALLOWANCE
 from advisor.knowledge.view import View, plain
 from advisor.operations.hem_bands import take_cuff_off
 from advisor.operations.levels import across
+from advisor.operations.marks import seam_allowance
 from advisor.operations.seams import open_seam, press
 
 TRIM = inches("1/4")
@@ -210,7 +210,7 @@ def tighten_cuffs(view: View, sleeve: str, place: str, long: Figure) -> Op:
 
 def deeper_cuffs(view: View, sleeve: str, short: Figure) -> tuple[Op, ...]:
     """New cuffs, deeper by what the sleeves lack."""
-    allowance = plain("seam_allowance", DOMESTIC_ALLOWANCE, "common-practice")
+    allowance = seam_allowance(view.tape)
     more = figure(inset_cut, "more", wanting=times(short, 2, "both layers"), insets=1, allowance=0)
     cut = Op(
         id=f"cut deeper cuff {sleeve}.strip",

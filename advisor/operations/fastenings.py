@@ -16,9 +16,9 @@ from advisor.figures.exact import inches
 from advisor.figures.formula import FigureError, figure, figures
 from advisor.figures.plackets import strip_cut, strip_length
 from advisor.figures.rows import BETWEEN, BODICE_GAP, FLY_GAP, HOOK_GAP, gap, last_down
-from advisor.figures.trunk import DOMESTIC_ALLOWANCE
 from advisor.knowledge.view import View, plain
 from advisor.lengths import on_tape, show
+from advisor.operations.marks import seam_allowance
 
 LAPPED = ("snaps", "buttoned")
 """Fronts closed like this lap already; others need strips for a lap."""
@@ -99,7 +99,7 @@ def strips(view: View, place: str, run: Figure, kind: str) -> tuple[Op, ...]:
 
     `kind` is what closes the front while this is done. The strips finish the edges.
     """
-    allowance = plain("seam_allowance", DOMESTIC_ALLOWANCE, "common-practice")
+    allowance = seam_allowance(view.tape)
     foot = plain("foot", STRIP_FOOT, "common-practice")
     overlap = view.measure(f"{place}.overlap")
     width = figure(strip_cut, "strip_width_cut", overlap=overlap, allowance=allowance)

@@ -15,10 +15,9 @@ from advisor.figures import fitting, seams
 from advisor.figures.exact import inches
 from advisor.figures.formula import figure
 from advisor.figures.letout import inset_cut
-from advisor.figures.trunk import DOMESTIC_ALLOWANCE
 from advisor.knowledge.view import View, plain
 from advisor.operations.bands import has_band, open_band, press_band, sew_band
-from advisor.operations.marks import parts
+from advisor.operations.marks import parts, seam_allowance
 from advisor.operations.seams import open_seam, press
 from advisor.operations.waist import open_waist, press_waist, sew_waist
 
@@ -259,7 +258,7 @@ def finish_sides(view: View, lower: str) -> Op:
 
 def cut_strips(view: View, lower: str, total: Figure) -> Op:
     """Cut two strips for the side seams."""
-    allowance = plain("seam_allowance", DOMESTIC_ALLOWANCE, "common-practice")
+    allowance = seam_allowance(view.tape)
     cut = figure(inset_cut, "strip_cut", wanting=total, insets=2, allowance=allowance)
     return Op(
         id=f"cut {lower}.strips",

@@ -16,7 +16,6 @@ from advisor.figures.estimate import lined
 from advisor.figures.exact import inches
 from advisor.figures.formula import figure
 from advisor.figures.letout import inset_cut
-from advisor.figures.trunk import DOMESTIC_ALLOWANCE
 from advisor.knowledge.view import View, plain
 from advisor.operations.girth import (
     LEGS,
@@ -27,7 +26,7 @@ from advisor.operations.girth import (
     waist_open,
     with_waist_open,
 )
-from advisor.operations.marks import parts
+from advisor.operations.marks import parts, seam_allowance
 from advisor.operations.waist_hung import WAISTS
 
 RUNS_ON = inches("1")
@@ -270,7 +269,7 @@ def _pockets(view: View, total: Figure, sign: int) -> tuple[Change, ...]:
 
 
 def _cut_strips(view: View, lower: str, total: Figure, waist: Figure, cloth: str) -> Op:
-    allowance = plain("seam_allowance", DOMESTIC_ALLOWANCE, "common-practice")
+    allowance = seam_allowance(view.tape)
 
     def cut(id: str, all: Figure) -> Figure:
         return figure(inset_cut, id, wanting=all, insets=2, allowance=allowance)

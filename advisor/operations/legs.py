@@ -11,10 +11,9 @@ from advisor.core.work import Need, Op, Spread
 from advisor.figures.formula import figure
 from advisor.figures.letout import inset_cut
 from advisor.figures.seams import each_side, shortest_run_out
-from advisor.figures.trunk import DOMESTIC_ALLOWANCE
-from advisor.knowledge.view import View, plain
+from advisor.knowledge.view import View
 from advisor.lengths import show
-from advisor.operations.marks import parts
+from advisor.operations.marks import parts, seam_allowance
 from advisor.operations.seams import open_seam, sew_seam
 
 WHICH = {"inseams": "inner", "outseams": "outer"}
@@ -109,7 +108,7 @@ def along(view: View, place: str, which: tuple[str, ...], total: Figure, sign: i
 def strips_down_legs(view: View, place: str, total: Figure, cloth: str) -> tuple[Op, ...]:
     """A strip of `cloth` down both outer leg seams."""
     legs, seam = view.one("legs"), "outseams"
-    allowance = plain("seam_allowance", DOMESTIC_ALLOWANCE, "common-practice")
+    allowance = seam_allowance(view.tape)
     wide = figure(inset_cut, "strip_cut", wanting=total, insets=1, allowance=allowance)
     cut = Op(
         id=f"cut {legs}.strips",

@@ -14,9 +14,10 @@ from advisor.figures import elastic
 from advisor.figures.exact import inches
 from advisor.figures.formula import figure
 from advisor.figures.letout import inset_cut
-from advisor.figures.trunk import DOMESTIC_ALLOWANCE, loop_loss, strip_cut_off
+from advisor.figures.trunk import loop_loss, strip_cut_off
 from advisor.figures.waist import band_cut
-from advisor.knowledge.view import View, plain
+from advisor.knowledge.view import View
+from advisor.operations.marks import seam_allowance
 
 HANGING = "leg_end"
 UPPER_EDGE = (
@@ -58,7 +59,7 @@ def cut_new_waist(view: View, seam: str, upper: str, raised: Figure) -> Op:
     Every length across the seam loses `raised`, as many times as it crosses; the upper edge is from now
     on as wide as the part is at the new line. FigureError where the new allowance finds no cloth.
     """
-    allowance = plain("seam_allowance", DOMESTIC_ALLOWANCE, "common-practice")
+    allowance = seam_allowance(view.tape)
     strip = figure(
         strip_cut_off, "strip", raised=raised, old_allowance=view.measure(f"{seam}.allowance"), allowance=allowance
     )
@@ -127,7 +128,7 @@ def let_down_waist(view: View, seam: str, lowered: Figure, each: Figure, stays: 
 
 def cut_inset(view: View, seam: str, depth: Figure) -> Op:
     """Cut a band to be set between the two edges of the waist seam."""
-    allowance = plain("seam_allowance", DOMESTIC_ALLOWANCE, "common-practice")
+    allowance = seam_allowance(view.tape)
     round_it = view.measure(f"{seam}.wanted")
     figures = {
         "depth": depth,

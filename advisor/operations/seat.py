@@ -8,9 +8,9 @@ from advisor.core.model import Change, Put
 from advisor.core.work import Need, Op, Spread
 from advisor.figures.formula import figure
 from advisor.figures.letout import inset_cut
-from advisor.figures.trunk import DOMESTIC_ALLOWANCE
-from advisor.knowledge.view import View, plain
+from advisor.knowledge.view import View
 from advisor.operations.girth import waist_open
+from advisor.operations.marks import seam_allowance
 
 
 def mark_back(view: View, seat: str, up: Figure) -> Op:
@@ -50,13 +50,13 @@ def cut_back(view: View, seat: str, lower: str, up: Figure) -> Op:
         effects=(Change(f"{seat}.rise", times(up, -1, "cut off")), Put(f"{seat}.line", "cut")),
         reversible=False,
         check_before="she has sat and bent with the fold pinned, and the waist was not drawn down at the back",
-        figures={"up": up, "seam_allowance": plain("seam_allowance", DOMESTIC_ALLOWANCE, "common-practice")},
+        figures={"up": up, "seam_allowance": seam_allowance(view.tape)},
     )
 
 
 def cut_wedge(view: View, seat: str, deep: Figure, cloth: str) -> Op:
     """Cut a wedge for the top of the back."""
-    allowance = plain("seam_allowance", DOMESTIC_ALLOWANCE, "common-practice")
+    allowance = seam_allowance(view.tape)
     return Op(
         id=f"cut {seat}.wedge",
         stage="level",

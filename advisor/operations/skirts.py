@@ -10,9 +10,8 @@ from advisor.core.work import Need, Op, Spread
 from advisor.figures.exact import inches
 from advisor.figures.formula import figure
 from advisor.figures.letout import inset_cut
-from advisor.figures.trunk import DOMESTIC_ALLOWANCE
 from advisor.knowledge.view import View, plain
-from advisor.operations.marks import parts
+from advisor.operations.marks import parts, seam_allowance
 
 FOLD = inches("1/2")
 """What the narrow hem of a lining takes, twice 1/4 in. Source OSU-L87."""
@@ -171,7 +170,7 @@ def slits(view: View, vent: str, total: Figure) -> tuple[Op, ...]:
 def godets(view: View, vent: str, total: Figure, cloth: str) -> tuple[Op, ...]:
     """A wedge of cloth let into each side seam at the edge."""
     shares = parts(total, 2, view.tape, "part")
-    allowance = plain("seam_allowance", DOMESTIC_ALLOWANCE, "common-practice")
+    allowance = seam_allowance(view.tape)
     wide = figure(inset_cut, "godet_cut", wanting=shares[0], insets=1, allowance=allowance)
     cut = Op(
         id=f"cut {vent}.cloth",

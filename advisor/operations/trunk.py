@@ -10,10 +10,10 @@ from advisor.core.work import Need, Op, Spread
 from advisor.figures.fitting import GUSSET_SIDE, gusset_length
 from advisor.figures.formula import figure
 from advisor.figures.letout import inset_cut
-from advisor.figures.trunk import DOMESTIC_ALLOWANCE
 from advisor.figures.waist import band_cut
 from advisor.knowledge.view import View, plain
 from advisor.operations.levels import across
+from advisor.operations.marks import seam_allowance
 from advisor.operations.seams import press
 
 UPPER = "upper_part"
@@ -45,7 +45,7 @@ def open_inseams(view: View, trunk: str) -> Op:
 
 def cut_gusset(view: View, trunk: str, width: Figure) -> Op:
     """Cut the diamond: as wide as the loop is to gain, its sides as long as the inseams were opened."""
-    allowance = plain("seam_allowance", DOMESTIC_ALLOWANCE, "common-practice")
+    allowance = seam_allowance(view.tape)
     long = figure(gusset_length, "gusset_length", side=_side(), width=width)
     return Op(
         id=f"cut {trunk}.gusset",
@@ -102,7 +102,7 @@ def press_gusset(view: View, trunk: str) -> Op:
 
 def cut_rise_band(view: View, trunk: str, seam: str, lower: str, depth: Figure) -> Op:
     """Cut a band to go between the lower part and the waist seam."""
-    allowance = plain("seam_allowance", DOMESTIC_ALLOWANCE, "common-practice")
+    allowance = seam_allowance(view.tape)
     return Op(
         id=f"cut {trunk}.band",
         stage="girth",
