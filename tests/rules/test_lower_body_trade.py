@@ -289,3 +289,38 @@ def test_nobody_is_asked_what_the_garment_settles(garment: str) -> None:
     asked = {key.partition(".")[2] for key in base().garment(garment).questions}
     assert not asked & {"fly", "top_to_bust", "top_to_waist"}
     assert not plan_for({}, garment=garment).advice.findings, "a garment nobody complains of has nothing wrong"
+
+
+# --- what a maker would not do
+
+
+def test_a_deep_hem_eases_in_two_inches_and_no_more() -> None:
+    # By hand: turned up 2 1/2 in on a skirt that grows 4/5 in over 2 in, the edge is 2 x 5/2 x (4/5)/2 = 2 in longer
+    # than where it lands. Wool of 80 in would take up 8 of 100, 6 in: common practice, no source, stops at 2 in.
+    wool = {**LONG, "cloth.kind": "wool", "edge.round": "80 in"}
+    lies = option("skirt", {**wool, "edge.round_above": "79 1/4 in"}, "too_long@edge", "hems.fixes.deep_hem")
+    folds = option("skirt", {**wool, "edge.round_above": "79 in"}, "too_long@edge", "hems.fixes.deep_hem")
+    assert (rulings(lies), rulings(folds)) == ([], ["flares_too_much"])
+    narrower = option("skirt", {**wool, "edge.round_above": "79 in"}, "too_long@edge", "hems.fixes.flared_hem")
+    assert rulings(narrower) == []
+
+
+def test_cuffs_turned_up_are_kept() -> None:
+    ends = {"leg.fits": "long", "leg.long_by": "1 in", "leg.turn_up": "5 in", "leg.finish": "turned"}
+    found = options("trousers", ends, "too_long@leg")
+    assert rulings(found["hems.fixes.wide_hem"]) == ["cuffs_kept"] and found["hems.fixes.turned_cuff"].open
+    assert next(iter(found)) == "hems.fixes.turned_cuff"
+
+
+def test_a_lining_makes_a_side_seam_up_to_twice_the_work() -> None:
+    # Common practice, no source: 1 1/2 to 2 times. By hand, of 15, 22 and 30 minutes: 22 1/2, 38 1/2 and 60, up.
+    fix = "hip.fixes.side_seams"
+    bare, hung = (
+        option("skirt", {**BOTH_WIDE, "lining.there": there}, "hip_wide@hip", fix).work.ops
+        for there in ("none", "there")
+    )
+    sewn = [
+        [(m.least, m.likely, m.most) for m in (op.minutes for op in ops if op.verb == "take in")]
+        for ops in (bare, hung)
+    ]
+    assert set(sewn[0]) == {(15, 22, 30)} and set(sewn[1]) == {(23, 39, 60)}
