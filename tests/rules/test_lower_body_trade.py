@@ -324,3 +324,15 @@ def test_a_lining_makes_a_side_seam_up_to_twice_the_work() -> None:
         for ops in (bare, hung)
     ]
     assert set(sewn[0]) == {(15, 22, 30)} and set(sewn[1]) == {(23, 39, 60)}
+
+
+def test_a_strip_on_a_metric_tape_is_as_wide_as_its_parts() -> None:
+    # By hand: 34 mm wanted is 17 mm a strip; 12.7 mm allowed lies on the tape as 13 mm: 17 + 13 + 13 = 43 mm.
+    answers = {**narrow("waist", "3.4 cm"), "cloth.spare": "yes", "trousers.allowance": "1.3 cm"}
+    found = next(
+        o
+        for o in plan_for(answers, garment="trousers", tape="cm").advice.options_for("too_narrow@trousers")
+        if o.fix == "girth.fixes.side_strips"
+    )
+    cut = next(op for op in found.work.ops if op.verb == "cut").figures
+    assert [cut[name].value for name in ("strip_cut", "seam_allowance")] == [43, 13]
