@@ -186,18 +186,17 @@ def move_points(view: View, crotch: str, legs: str, by: Figure, sign: int) -> Op
         stage="level",
         verb=verb,
         places=(crotch,),
-        setup="body",
-        minutes=Spread(15, 25, 40),
+        setup="table",
+        minutes=Spread(10, 15, 25),
         says=(
             f"At the crotch draw the new line of both inner seams {{by}} {way} the old one on front and back alike, "
-            f"running out to nothing {{run}} down the leg. Baste, try on, sit and climb a stair: it comes {goes} by "
-            "{by}."
+            f"running out to nothing {{run}} down the leg. "
+            f"Basted and tried on with the whole seam, it comes {goes} by {{by}}."
         ),
         expects=(Put(f"{legs}.inseams", "open"),),
         effects=(Change(f"{crotch}.depth", times(by, sign, verb)),),
-        try_on=True,
         figures={"by": by, "run": plain("run", RUN, "common-practice")},
-        materials=(Need("basting thread"),),
+        materials=(Need("marking chalk"),),
     )
 
 
