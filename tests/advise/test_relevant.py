@@ -13,6 +13,7 @@ from advisor.advise.relevant import may_matter
 from advisor.advise.sweep import grid, outcome
 from advisor.lengths import TAPES
 from tests.advise.advise_worlds import BASE, CASES, supposed, world
+from tests.some_cases import some
 
 SAMPLE = 5
 
@@ -22,7 +23,7 @@ def _all_but_the_garment(followed: Followed) -> tuple[object, ...]:
     return advice.findings, advice.options, dict(advice.choices), advice.idle, advice.remains, followed.suggested
 
 
-@pytest.mark.parametrize("name", CASES)
+@pytest.mark.parametrize("name", some(sorted(CASES), 3))
 def test_what_is_unreadable_changes_nothing(name: str) -> None:
     case, pick = CASES[name], random.Random(name)
     forget()

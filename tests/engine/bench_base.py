@@ -173,7 +173,11 @@ class ClipsSide:
 def _role(card: Card) -> str:
     from advisor.rulebase.specs import literal_role
 
-    return literal_role(card) if isinstance(card, Find) else getattr(card, "role", "")
+    if not isinstance(card, Find):
+        return getattr(card, "role", "")
+    patterns = [c.element for c in card.conditions() if isinstance(c.element, SlotFact)]
+    bound = any(pattern.get("role") is not None and not isinstance(pattern.get("role"), str) for pattern in patterns)
+    return "" if bound else literal_role(card)
 
 
 class _Writer:

@@ -17,6 +17,7 @@ from advisor.core.case import Case, Choice
 from advisor.knowledge.cards import Veto
 from advisor.report.replay import replay_data, replay_lines
 from advisor.rulebase.base import RuleBase, read_base
+from tests.some_cases import some
 from tests.spine.worlds import BASE, case_of, choosing, world
 
 CASES = sorted((Path(__file__).parents[2] / "cases").glob("*.toml"))
@@ -46,7 +47,7 @@ def replay(case: Case, base: RuleBase = BASE) -> tuple[Replayed, str]:
     return result, said
 
 
-@pytest.mark.parametrize("path", CASES, ids=lambda path: path.stem)
+@pytest.mark.parametrize("path", some(CASES, 4), ids=lambda path: path.stem)
 def test_an_untouched_base_replays_every_case_equal(path: Path, tmp_path: Path) -> None:
     copy = tmp_path / path.name
     shutil.copy(path, copy)

@@ -252,7 +252,7 @@ def test_bleach_is_for_white_cotton_that_was_tried() -> None:
     for key, word, rule in (
         ("stain.white", "no", "bleach_colored"),
         ("stain.trial", "untried", "bleach_untried"),
-        ("stain.trial", "failed", "bleach_failed"),
+        ("stain.trial", "failed", "trial_failed"),
         ("cloth.kind", "silk", "bleach_fiber"),
     ):
         assert rules(offered({**OLD, key: word}, "stained@stain")["stain.fixes.bleach"]) == [f"stain.vetoes.{rule}"]

@@ -26,6 +26,7 @@ from advisor.sheet.shapes import SHAPES
 from advisor.sheet.templates import templates
 from advisor.sheet.tiles import OVERLAP, tiles
 from tests.ground.hostile import markup_strings, sequences
+from tests.some_cases import some
 
 DPI = 300
 PIXEL = 25.4 / DPI
@@ -137,7 +138,7 @@ def test_the_same_plan_gives_the_same_bytes() -> None:
     assert sheet_of("moth_queen.toml").data == sheet_of("moth_queen.toml").data
 
 
-@pytest.mark.parametrize("path", sorted(CASES.glob("*.toml")), ids=lambda path: path.stem)
+@pytest.mark.parametrize("path", some(sorted(CASES.glob("*.toml")), 4), ids=lambda path: path.stem)
 def test_every_case_has_a_sheet_with_all_its_steps(path: Path) -> None:
     base, case, plan = case_of(path.name)
     content = list(blocks(base, case, plan))

@@ -5,13 +5,15 @@ import random
 import subprocess
 import sys
 from pathlib import Path
+from typing import Any
 
 import pytest
 
 from advisor.advise.plan import make_plan
 from advisor.casefile import read_case
 from advisor.report.data import advice_data, plan_data
-from advisor.rulebase.base import read_base
+from advisor.rulebase.base import RuleBase, read_base
+from tests.some_cases import some
 from tests.spine.worlds import BASE, world
 
 ROOT = Path(__file__).resolve().parents[2]
@@ -32,26 +34,29 @@ for path in sys.argv[1:]:
 """
 
 
-@pytest.mark.parametrize("path", CASES, ids=lambda path: path.stem)
-def test_shuffled_rules_give_equal_advice(path: Path) -> None:
-    case = read_case(path, BASE.questions()).case
-    plan = make_plan(BASE, world(case), case.choices, case.limits)
-    wanted = plan_data(BASE, case, plan), advice_data(BASE, case, plan.advice, plan.suggested, ())
+@pytest.mark.parametrize("seed", range(3))
+def test_shuffled_rules_give_equal_advice(seed: int) -> None:
     ids = sorted(BASE.rules)
-    for seed in range(3):
-        random.Random(seed).shuffle(ids)
-        base = read_base(BASE.folder, order=tuple(ids))
-        other = make_plan(base, world(case, base), case.choices, case.limits)
-        assert (plan_data(base, case, other), advice_data(base, case, other.advice, other.suggested, ())) == wanted
+    random.Random(seed).shuffle(ids)
+    shuffled = read_base(BASE.folder, order=tuple(ids))
+    for path in CASES:
+        assert told(shuffled, path) == told(BASE, path), path.stem
+
+
+def told(base: RuleBase, path: Path) -> tuple[Any, Any]:
+    """Plan and advice of a case, as data."""
+    case = read_case(path, base.questions()).case
+    plan = make_plan(base, world(case, base), case.choices, case.limits)
+    return plan_data(base, case, plan), advice_data(base, case, plan.advice, plan.suggested, ())
 
 
 def test_processes_and_hash_seeds_give_equal_bytes() -> None:
     def dump(seed: str) -> bytes:
         env = {**os.environ, "PYTHONHASHSEED": seed, "PYTHONPATH": str(ROOT)}
-        paths = [str(path) for path in CASES]
+        paths = [str(path) for path in some(CASES, 4)]
         return subprocess.run([sys.executable, "-c", DUMP, *paths], env=env, capture_output=True, check=True).stdout
 
     first = dump("0")
-    assert first.count(b"\n") == len(CASES)
+    assert first.count(b"\n") == len(some(CASES, 4))
     assert dump("1") == first
     assert dump("4242") == first
