@@ -42,7 +42,7 @@ def looked(monkeypatch: pytest.MonkeyPatch) -> Iterator[list[lookahead.At]]:
     forget()
 
 
-@pytest.mark.parametrize("name", some(sorted(CASES), 3))
+@pytest.mark.parametrize("name", some(sorted(CASES), 5))
 def test_worlds_of_one_case(name: str, looked: list[lookahead.At]) -> None:
     case, pick = CASES[name], random.Random(name)
     for keys in (0, 1, 1, 2, 6, 20):

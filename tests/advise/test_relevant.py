@@ -23,7 +23,7 @@ def _all_but_the_garment(followed: Followed) -> tuple[object, ...]:
     return advice.findings, advice.options, dict(advice.choices), advice.idle, advice.remains, followed.suggested
 
 
-@pytest.mark.parametrize("name", some(sorted(CASES), 3))
+@pytest.mark.parametrize("name", some(sorted(CASES), 5))
 def test_what_is_unreadable_changes_nothing(name: str) -> None:
     case, pick = CASES[name], random.Random(name)
     forget()

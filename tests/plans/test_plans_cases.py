@@ -32,7 +32,7 @@ from tests.plans.graphs import by_enumeration, combinations, told
 from tests.some_cases import some
 
 ALL = sorted((Path(__file__).parents[2] / "cases").glob("*.toml"))
-CASES = some(ALL, 2)
+CASES = some(ALL, 4)
 FEW = 500
 BASE = the_base()
 
