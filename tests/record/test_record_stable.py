@@ -112,7 +112,8 @@ def test_the_most_fragile_come_first_and_eight_are_told() -> None:
     assert sum(line.startswith("  - ") for line in every) == len(found.amounts) + len(found.words)
     said = " ".join(" ".join(lines).split())
     assert f"hangs on {len(found.amounts) + len(found.words) - AMOUNTS - WORDS} more" in said
-    assert "Cloth pinned out at the waist (1 3/8 in): at 1 5/8 in or more, 1/4 in off: Fold the upper edge into pleats" in said
+    pinned = "Cloth pinned out at the waist (1 3/8 in): at 1 5/8 in or more, 1/4 in off: "
+    assert f"{pinned}Fold the upper edge into pleats" in said
 
 
 def test_a_choice_that_would_be_ruled_out_is_told() -> None:
