@@ -34,6 +34,8 @@ class Play:
             await self.pilot.pause()
             busy = [worker for worker in self.app.workers if not worker.is_finished]
             if self.app.base is not None and not busy:
+                # Once for what was said last to be laid out, once for the room it takes.
+                await self.pilot.pause()
                 await self.pilot.pause()
                 return
             await self.pilot.pause(0.02)
