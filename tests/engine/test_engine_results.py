@@ -18,7 +18,7 @@ from engine_words import A, Answer, B, Made, Measure, rule
 
 from advisor.engine import AS, MATCH, OR, Engine, P, RuleSpec
 
-CASES = int(os.environ.get("ENGINE_MEMORY_CASES", "900"))
+CASES = int(os.environ.get("ENGINE_MEMORY_CASES", "2000"))
 
 
 @pytest.mark.parametrize("number", range(20))
