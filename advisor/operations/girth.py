@@ -112,7 +112,7 @@ def baste_center_back(view: View, lower: str, total: Figure, run_out: Figure | N
         try_on=True,
         figures=figures,
         materials=(Need("basting thread"), Need("marking chalk")),
-        template=None if run_out is None else Template("run_out", ("layer_1", "run_out")),
+        template=_line_template(run_out, halves),
     )
 
 
@@ -190,6 +190,13 @@ def open_sides(view: View, lower: str) -> Op:
     return _after_opening(view, open_seam(f"{lower}.sides", words, Spread(15, 20, 30)))
 
 
+def _line_template(run_out: Figure | None, layers: tuple[Figure, ...]) -> Template | None:
+    """The new seam line to draw; none where it runs on, or where it is another line on each layer."""
+    if run_out is None or len({layer.value for layer in layers}) > 1:
+        return None
+    return Template("run_out", (layers[0].id, run_out.id))
+
+
 def baste_sides(view: View, lower: str, total: Figure, takes: tuple[Figure, ...]) -> Op:
     """Baste both side seams further in."""
     layers = {f"layer_{side}": figure(seams.each_side, f"layer_{side}", total=t) for side, t in _by_side(takes)}
@@ -214,7 +221,7 @@ def baste_sides(view: View, lower: str, total: Figure, takes: tuple[Figure, ...]
         try_on=True,
         figures={"total": total, **dict(_by_side(takes)), **layers},
         materials=(Need("basting thread"), Need("marking chalk")),
-        template=None if run_out is None else Template("run_out", ("layer_left", "run_out")),
+        template=_line_template(run_out, tuple(layers[f"layer_{side}"] for side in SIDES)),
     )
 
 

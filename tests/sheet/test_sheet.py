@@ -26,6 +26,7 @@ from advisor.sheet.shapes import SHAPES
 from advisor.sheet.templates import templates
 from advisor.sheet.tiles import OVERLAP, tiles
 from tests.ground.hostile import markup_strings, sequences
+from tests.rules.mutate import plan_for
 from tests.some_cases import some
 
 DPI = 300
@@ -169,3 +170,11 @@ def test_what_people_wrote_is_only_text() -> None:
         seen = text_of(print_sheet(text, content, [Drawing(text, text, *[Fraction(9)] * 2, ())], "a4"))
         shown = "".join(char if ord(char) < 0x250 else "?" for char in clean(text, limit=len(text)))
         assert " ".join(shown.split())[:20].strip() in seen or "?" in shown
+
+
+@pytest.mark.parametrize(("pinned", "drawn_too"), [("2 in", True), ("2 1/16 in", False)])
+def test_a_line_that_differs_from_layer_to_layer_is_told_and_not_drawn(pinned: str, drawn_too: bool) -> None:
+    # By hand: half of 2 in is 1 in on both layers; 2 1/16 in are 33 marks, 17 on one layer and 16 on the other.
+    plan = plan_for({"waist.pinned": pinned}, {"too_wide@trousers": "girth.fixes.center_back"})
+    (op,) = [step.op for step in plan.steps if step.op.id == "baste trousers.center_back"]
+    assert (op.template is not None) is drawn_too
