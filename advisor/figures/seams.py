@@ -227,6 +227,8 @@ def pocket_edge_to_seam(gap_left: Mm) -> Mm:
 
 POCKET_EDGE_FLOOR = inches("1")
 """From a pocket's edge to a new seam: common practice, no source; JSTERN sets new pockets 1 1/2 in off or more."""
+POCKETS_APART = 2 * POCKET_EDGE_FLOOR
+"""From pocket to pocket, with a new seam in the middle."""
 POCKET_EDGE_LEAST = inches("3/4")
 """At the very least: common practice, no source."""
 

@@ -22,13 +22,10 @@ from advisor.operations.girth import (
 )
 from advisor.operations.marks import down_to_mark, parts
 
-POCKETS_APART = 2 * seams.POCKET_EDGE_FLOOR
-"""The least from pocket to pocket: 1 in from each to the new seam. Common practice, no source."""
-
 
 def center_bears(gap: Mm, below: Mm, loose_to: str, amount: Mm) -> Mm:
     """What the center back may take of `amount`, mm: no more than half, and what leaves the pockets apart."""
-    spare = max(gap - POCKETS_APART, Mm(0))
+    spare = max(gap - seams.POCKETS_APART, Mm(0))
     if loose_to == "hip":
         return min(amount / 2, spare)
     if below >= fitting.HIP_DEPTH:
@@ -44,7 +41,7 @@ def at_center(view: View, lower: str, total: Figure) -> Figure:
     bears = center_bears(mm_of(gap), mm_of(below), view.word(loose), mm_of(total))
     if bears == mm_of(half):
         return down_to_mark(half, view.tape, "center")
-    apart = plain("apart", POCKETS_APART, "common-practice")
+    apart = plain("apart", seams.POCKETS_APART, "common-practice")
     most = figure(seams.over_limit, "spare_at_pockets", total=gap, limit=apart)
     if view.word(loose) != "hip":
         hip = plain("hip", fitting.HIP_DEPTH, "HTS")

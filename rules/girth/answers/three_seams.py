@@ -1,11 +1,13 @@
 """Three seams answer a waist that is too wide for the center back alone."""
 
+from advisor.figures.seams import POCKETS_APART
 from advisor.knowledge import MATCH, Answer, Measure, Mm, Trait, fires, given, near, near_without, such_that
 from advisor.knowledge.examples import length, measure, problem, trait
 from advisor.operations.girth import loss_at_pockets
-from advisor.operations.three_seams import POCKETS_APART, center_bears
+from advisor.operations.three_seams import center_bears
 
-LEAST, MOST_ALONE, MOST = length("1/2 in"), length("3 in"), length("4 in")
+# What one center-back seam takes: SCL. About two sizes: NINEL. The least is common practice, no source.
+MOST_ALONE, MOST, LEAST = length("3 in"), length("4 in"), length("1/2 in")
 
 
 def too_much_for_one(gap: Mm, below: Mm, loose: str, amount: Mm) -> bool:

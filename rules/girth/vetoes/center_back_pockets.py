@@ -1,11 +1,9 @@
 """Taking in the center-back seam would bring the back pockets too near each other."""
 
-from advisor.figures.seams import POCKET_EDGE_FLOOR
+from advisor.figures.seams import POCKETS_APART
 from advisor.knowledge import MATCH, Measure, Mm, Trait, Veto, fires, given, near, near_without, such_that
 from advisor.knowledge.examples import length, measure, offered, problem, trait
 from advisor.operations.girth import loss_at_pockets
-
-FLOOR = 2 * POCKET_EDGE_FLOOR
 
 
 def left(gap: Mm, below: Mm, loose: str, amount: Mm) -> Mm:
@@ -13,7 +11,7 @@ def left(gap: Mm, below: Mm, loose: str, amount: Mm) -> Mm:
 
 
 def under(gap: Mm, below: Mm, loose: str, amount: Mm) -> bool:
-    return left(gap, below, loose, amount) < FLOOR
+    return left(gap, below, loose, amount) < POCKETS_APART
 
 
 rule = Veto(
@@ -38,10 +36,7 @@ rule = Veto(
         ),
         such_that("the seam would leave less than 2 in between them", under),
     ),
-    reckons={
-        "left": left,
-        "loss": lambda below, loose, amount: loss_at_pockets(amount, below, loose),
-    },
+    reckons={"left": left, "loss": lambda below, loose, amount: loss_at_pockets(amount, below, loose)},
     says="The seam takes {loss} at the level of the back pockets, {below} down: {gap} between them would become "
     "{left}. 2 in from edge to edge is the least, 1 in from each to the new seam.",
     fires=(

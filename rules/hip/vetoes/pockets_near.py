@@ -1,10 +1,8 @@
 """Taking in the seat seam would bring the back pockets too near each other."""
 
-from advisor.figures.seams import POCKET_EDGE_FLOOR
+from advisor.figures.seams import POCKETS_APART
 from advisor.knowledge import MATCH, Measure, Mm, Trait, Veto, fires, given, near, near_without, such_that
 from advisor.knowledge.examples import length, measure, offered, problem, trait
-
-FLOOR = 2 * POCKET_EDGE_FLOOR
 
 
 def left(gap: Mm, amount: Mm) -> Mm:
@@ -22,7 +20,7 @@ rule = Veto(
         given(
             "the gap between them is known", Measure(role="back_pockets", slot="gap", place=MATCH.pockets, mm=MATCH.gap)
         ),
-        such_that("the seam would leave less than 2 in between them", lambda gap, amount: left(gap, amount) < FLOOR),
+        such_that("the seam would leave less than 2 in", lambda gap, amount: left(gap, amount) < POCKETS_APART),
     ),
     reckons={"left": left},
     says="The seam takes {amount} between the back pockets: {gap} would become {left}. 2 in from edge to edge is the "

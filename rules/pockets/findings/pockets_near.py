@@ -1,18 +1,16 @@
 """The back pockets stand too near each other once the center-back seam has been taken in."""
 
-from advisor.figures.seams import POCKET_EDGE_FLOOR
+from advisor.figures.seams import POCKETS_APART
 from advisor.knowledge import MATCH, Find, Measure, Mm, Trait, fires, given, near, near_without, such_that
 from advisor.knowledge.examples import length, measure, trait
 
-FLOOR = 2 * POCKET_EDGE_FLOOR
-
 
 def under(gap: Mm) -> bool:
-    return gap < FLOOR
+    return gap < POCKETS_APART
 
 
 def amount(gap: Mm) -> Mm:
-    return FLOOR - gap
+    return POCKETS_APART - gap
 
 
 rule = Find(
